@@ -1,0 +1,136 @@
+import type { Doubt, DoubtCode, ProblemTopic, Site } from '#records';
+
+/** One moment of the book, as core sees it: an instant and the site's local date of it. */
+export type Moment = { entry: number; at: string; localDate: string };
+
+export type PileReading = Moment & {
+  celsius: number[];
+  points: (string | number)[] | null;
+  depthCm: number | null;
+  upTo: (number | null)[] | null;
+  approximate: boolean;
+};
+
+/** What restarts or passes on the proof of heat. */
+export type Joining = Moment & {
+  what: 'fresh' | 'joined' | 'split-from' | 'cover';
+  /** Where it came from: a place of the site, or null (straight from carts). */
+  from: string | null;
+  kg: number | null;
+  litres: number | null;
+  /** Whether what came in was proven hot for long enough at that moment; null where nobody can know. */
+  provenThen: boolean | null;
+};
+
+/**
+ * A batch is not a place: it has a name now, and its history goes with it when it is moved, split or joined.
+ * `state`: `open` takes fresh material, `closed` is left to heat and cure, `ready` was said ready by a person.
+ */
+export type Batch = {
+  id: string;
+  name: string;
+  state: 'open' | 'closed' | 'ready' | 'gone';
+  startedAt: Moment | null;
+  closedAt: Moment | null;
+  /** Intake days and sources that went in, newest last, for tracing: source → first and last local date. */
+  sources: Record<string, { from: string; to: string; kg: number }>;
+  readings: PileReading[];
+  turns: Moment[];
+  covers: (Moment & { layer: string; on: boolean; fromProven: boolean | null })[];
+  moisture: (Moment & { feel: string | null; percent: number | null })[];
+  joinings: Joining[];
+  removals: (Moment & { kg: number | null; litres: number | null; to: string | null; material: string })[];
+  samples: Moment[];
+  labs: (Moment & { analyte: string; value: number | null; unit: string | null; qualifier: string | null })[];
+  /** Nothing leaves a held pile without a coordinator saying so. */
+  hold: (Moment & { why: string }) | null;
+  /** Other batches it was joined with or split from, by name. */
+  kin: string[];
+};
+
+/** A load on its way through the drum. Kg are net; an estimate keeps its mark. */
+export type DrumLoad = Moment & {
+  material: string;
+  kg: number;
+  litres: number | null;
+  estimated: boolean;
+  source: string | null;
+};
+
+export type DrumPicture = {
+  name: string;
+  litres: number | null;
+  /** First in, first out: what is still inside, oldest first. */
+  loads: DrumLoad[];
+  mode: string | null;
+  everyMin: number | null;
+  fan: string | null;
+  settingSince: Moment | null;
+  /** Last `drum 3/4 full`. */
+  level: (Moment & { fraction: number }) | null;
+  discharges: (Moment & { kg: number | null; litres: number | null; to: string | null })[];
+  readings: PileReading[];
+};
+
+/** Amounts of one matter: measured and estimated are never added up silently. */
+export type Amount = { kg: number; estimatedKg: number; litres: number; loads: number; pending: number };
+
+/** Sums of one local day; a week, month or year is a sum of days. Kilograms are net. */
+export type DayTotals = {
+  /** material → source (`''` where none was said) → amount */
+  intake: Record<string, Record<string, Amount>>;
+  contaminated: Record<string, number>;
+  loadsBySource: Record<string, number>;
+  rejected: Record<string, number>;
+  removedKg: number;
+  removedLitres: number;
+  dischargedKg: number;
+  turnings: number;
+  readings: number;
+  hours: number;
+  loggedBy: Record<string, number>;
+};
+
+export type OpenProblem = Moment & { topic: ProblemTopic; place: string | null; note: string | null };
+export type HeldLine = Moment & { kind: string; why: DoubtCode; doubt: Doubt };
+export type PendingNet = Moment & { container: string; label: string | null; kg: number };
+export type Stock = { litres: number | null; kg: number | null; since: Moment | null; usedKg: number };
+
+/** What the site looks like now: a pure fold over entries, rebuilt from a week's snapshot when needed. */
+export type Picture = {
+  /** The site file as given at the start: holds from always. */
+  base: Site;
+  /** Later settings by name (`tare:cart`, `target` …), each with the local day from which it holds. */
+  settings: Record<string, { from: string; value: unknown; entry: number }[]>;
+  batches: Record<string, Batch>;
+  /** Place name → id of the batch that is there now. */
+  places: Record<string, string>;
+  ceased: Record<string, { successor: string | null; on: string }>;
+  drums: Record<string, DrumPicture>;
+  ambient: (Moment & { celsius: number })[];
+  exit: PileReading[];
+  problems: OpenProblem[];
+  held: HeldLine[];
+  pending: PendingNet[];
+  /** Local date → sums; only the days that the replies need (the last 400). Older ones are asked of the book. */
+  days: Record<string, DayTotals>;
+  stock: Record<string, Stock>;
+  /** Weights as typed, by container and `container label`, for what is usual. */
+  weights: Record<string, { n: number; meanKg: number; m2: number }>;
+  /** Weighed containers whose volume is known, by `container|material`: kg a full one, learned. */
+  factors: Record<string, { n: number; meanKg: number; m2: number }>;
+  chores: Record<string, Moment & { reads: number | null; against: number | null; place: string | null }>;
+  ownDuties: Record<string, { entry: number; every: string | null; on: string | null; since: string }>;
+  dutyNotes: Record<
+    string,
+    { act: string; person: number | null; at: string; until: string | null; reason: string | null }
+  >;
+  weather: (Moment & { expects: string; for: string; observed: boolean; mm: number | null })[];
+  closures: { entry: number; from: string; to: string }[];
+  /** Loads and additions of the last days, for the mix: newest last. */
+  mixLoads: (DrumLoad & { container: string | null; count: number; place: string | null })[];
+  /** When each usual source last came in. */
+  lastFromSource: Record<string, string>;
+  lastEntry: number;
+  asOf: string;
+};
