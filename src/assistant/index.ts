@@ -1,5 +1,5 @@
 // The one use case: a message comes in, an outcome goes out, and the log book holds both in one transaction.
 // What it needs of the outside stands in ports.ts; what it says, before it is words, in say.ts.
 export type * from './ports.ts';
-export type { Arg, Say } from './say.ts';
+export type { Arg, Line, Say } from './say.ts';
 export { say } from './say.ts';

@@ -1,6 +1,6 @@
 import type { Picture } from '#core';
 import type { Entry, Language, NewEntry, Site } from '#records';
-import type { Say } from './say.ts';
+import type { Line, Say } from './say.ts';
 
 /** What a channel hands in. It holds no sums and no wording of its own. */
 export type Incoming = {
@@ -161,8 +161,8 @@ export type Book = {
 
 /** Outcome into words. The only way from `Say` to text. */
 export type Words = {
-  /** Each `Say` one line; a list of says joined with line breaks. */
-  text(says: Say[], how: Manner): string;
+  /** Lines joined with line breaks; the parts of one line stand side by side with a middle dot between. */
+  text(lines: Line[], how: Manner): string;
   /** A short label for a button. */
   label(say: Say, how: Manner): string;
 };

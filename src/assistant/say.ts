@@ -40,3 +40,6 @@ export type Arg =
 
 /** @example say('net', { entry: { entry: 41 }, kg: { kg: 48.5 } }) */
 export const say = (id: string, args?: Record<string, Arg>): Say => (args ? { id, args } : { id });
+
+/** One line of a reply: a thing to say, or several short parts that stand side by side. */
+export type Line = Say | Say[];

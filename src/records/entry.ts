@@ -26,4 +26,11 @@ export type Entry = {
 };
 
 /** An entry that is about to be written: the book gives it its number. */
-export type NewEntry = Omit<Entry, 'number' | 'voidedBy' | 'pictures'> & { pictures?: string[] };
+export type NewEntry = Omit<Entry, 'number' | 'voidedBy' | 'pictures'> & {
+  pictures?: string[];
+  /**
+   * Older lines that this one takes the place of or takes back: their `voidedBy` becomes its number.
+   * An amendment or an answer to a doubt names the line it replaces; a `void` line the one it takes back.
+   */
+  voids: number[];
+};
