@@ -1,3 +1,45 @@
 // Sums only: weights, mix, heat, curing, drum, duties, week, year, and the picture of a site.
 // Pure: no clock, no randomness, no files; every number has its source beside it.
+
+export {
+  DANGER_ACTIONS,
+  DANGER_BAND_DATA,
+  DANGER_BANDS,
+  type Danger,
+  type DangerAction,
+  type DangerBand,
+  type DangerBandName,
+  dangerBand,
+  hottestOf,
+  lowestOf,
+  type SiteBands,
+} from './heat/danger-bands.ts';
+export {
+  type Citation,
+  classADays,
+  compositeSamples,
+  DAY_COUNTS,
+  type DayCount,
+  DEFAULT_DEPTH,
+  type DepthRange,
+  type HeatMethod,
+  ORGANIC_VESSEL,
+  ORGANIC_WINDROW,
+  organicStartingCn,
+  type ReadingRhythm,
+  RULE_SET_DATA,
+  type RuleSet,
+  readingRhythm,
+  readingsADay,
+  VECTOR_ATTRACTION,
+} from './heat/rule-sets.ts';
+export type { EvidenceRow } from './heat/runs.ts';
+export {
+  type Sanitising,
+  type SanitisingReason,
+  sanitising,
+  vectorAttraction,
+} from './heat/sanitising.ts';
+export type { Now, SanitisingOptions } from './heat/stretches.ts';
+export type { HeatAssumption, HeatAssumptionCode, HeatWhy } from './heat/why.ts';
 export type * from './picture/types.ts';
