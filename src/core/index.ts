@@ -2,6 +2,19 @@
 // Pure: no clock, no randomness, no files; every number has its source beside it.
 
 export {
+  addDays,
+  addMonths,
+  daysBetween,
+  instantOf,
+  localDateOf,
+  localTimeOf,
+  offsetMinOf,
+  WEEKDAYS,
+  weekdayOf,
+  weekOf,
+  yearSpan,
+} from './calendar.ts';
+export {
   DANGER_ACTIONS,
   DANGER_BAND_DATA,
   DANGER_BANDS,
