@@ -152,7 +152,8 @@ export type Book = {
   outgoingOfMessage(message: number): OutgoingRow[];
   /** Waiting rows of a channel, oldest first. */
   waiting(channel: string, howMany: number): OutgoingRow[];
-  markSent(rows: { id: number; sentAs: string | null }[], at: string): void;
+  /** A reply that went out as several messages names the others in `also`; one given up on has no `sentAs`. */
+  markSent(rows: { id: number; sentAs: string | null; also?: string[] }[], at: string): void;
 
   /** Small facts of the conversation: what was asked once, which list was shown last, what was posted. */
   memo<T>(site: number, key: string): T | null;
