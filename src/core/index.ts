@@ -55,4 +55,45 @@ export {
 } from './heat/sanitising.ts';
 export type { Now, SanitisingOptions } from './heat/stretches.ts';
 export type { HeatAssumption, HeatAssumptionCode, HeatWhy } from './heat/why.ts';
+
+  bulkForFreeAir,
+  compacted,
+  freeAirByParticlesPct,
+  freeAirHaugPct,
+  freeAirLinearPct,
+} from './mix/air.ts';
+
+export { carbonFromAshPct, lossByAsh, volatileReductionPct } from './mix/ash.ts';
+export { correctionFor } from './mix/correction.ts';
+export type {
+  Added,
+  Addition,
+  Correction,
+  CorrectionInput,
+  LimitCode,
+  MixLimits,
+  MixPlace,
+  MixRecipe,
+} from './mix/correction-types.ts';
+export { INGREDIENTS, type Ingredient, ingredientFor, type OwnFigures } from './mix/ingredients.ts';
+export { mixLimits } from './mix/limits.ts';
+export { type Mix, type MixPart, type MixTest, mixOf, squeezeTest, testHolds } from './mix/mix.ts';
+export {
+  dryBasisPct,
+  dryFromFreshPct,
+  moistureByDrying,
+  secondMassForMoisture,
+  waterToAddKg,
+  wetBasisPct,
+} from './mix/moisture.ts';
+export {
+  carbonToNitrogen,
+  elementsOf,
+  type Matter,
+  massesForTwoGoals,
+  nitrogenLacking,
+  secondMassForCn,
+} from './mix/ratio.ts';
+export { exactly, propagate, type Spread, spread } from './mix/spread.ts';
+export type { MixFigure, MixFigureFrom, MixWhy } from './mix/why.ts';
 export type * from './picture/types.ts';

@@ -1,0 +1,21 @@
+/** Where a figure comes from, from the firmest to the loosest. */
+export type MixFigureFrom = 'said' | 'measured' | 'site' | 'learned' | 'published' | 'memory' | 'derived';
+
+/** One figure that went into a sum; `low` and `high` where it is known only as a range. */
+export type MixFigure = {
+  name: string;
+  value: number | string | null;
+  unit: string | null;
+  low?: number;
+  high?: number;
+  from: MixFigureFrom;
+};
+
+/** What stands behind an answer, as data: a key for the formula, the figures, the sources, what was assumed. */
+export type MixWhy = { formula: string; figures: MixFigure[]; sources: string[]; assumed: string[] };
+
+/** Throws a RangeError that names the value, its unit and the range it must lie in. */
+export function mustLie(name: string, value: number, unit: string, low: number, high: number): void {
+  if (!(value >= low && value <= high))
+    throw new RangeError(`${name} is ${value} ${unit}; it must lie from ${low} to ${high} ${unit}`);
+}
