@@ -56,6 +56,7 @@ export {
 export type { Now, SanitisingOptions } from './heat/stretches.ts';
 export type { HeatAssumption, HeatAssumptionCode, HeatWhy } from './heat/why.ts';
 
+export {
   bulkForFreeAir,
   compacted,
   freeAirByParticlesPct,
