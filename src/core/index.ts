@@ -1,6 +1,7 @@
 // Sums only: weights, mix, heat, curing, drum, duties, week, year, and the picture of a site.
 // Pure: no clock, no randomness, no files; every number has its source beside it.
 
+export { AMBIENT_DAYS, type AmbientMean, type AmbientReading, ambientMean } from './heat/ambient.ts';
 export {
   addDays,
   addMonths,
@@ -27,6 +28,23 @@ export {
   lowestOf,
   type SiteBands,
 } from './heat/danger-bands.ts';
+export {
+  type Crossing,
+  crossing,
+  type DecayFit,
+  decayFit,
+  type FitPoint,
+  logLinearDecay,
+  tNinety,
+} from './heat/fit.ts';
+export {
+  forecastNearAmbient,
+  type HeatForecast,
+  NEAR_AMBIENT_RISE,
+  type NoForecast,
+  type RisePoint,
+  risesOf,
+} from './heat/forecast.ts';
 export {
   type Citation,
   classADays,
