@@ -1,7 +1,6 @@
 // Sums only: weights, mix, heat, curing, drum, duties, week, year, and the picture of a site.
 // Pure: no clock, no randomness, no files; every number has its source beside it.
 
-export { AMBIENT_DAYS, type AmbientMean, type AmbientReading, ambientMean } from './heat/ambient.ts';
 export {
   addDays,
   addMonths,
@@ -15,6 +14,7 @@ export {
   weekOf,
   yearSpan,
 } from './calendar.ts';
+export { AMBIENT_DAYS, type AmbientMean, type AmbientReading, ambientMean } from './heat/ambient.ts';
 export {
   DANGER_ACTIONS,
   DANGER_BAND_DATA,
@@ -34,7 +34,6 @@ export {
   type DecayFit,
   decayFit,
   type FitPoint,
-  logLinearDecay,
   tNinety,
 } from './heat/fit.ts';
 export {

@@ -21,25 +21,7 @@ export function tNinety(degrees: number): number {
   return T_90[degrees - 1] ?? 1.282;
 }
 
-/**
- * Straight line through the logarithms of the rises above zero, each weighted by `weight`: the first guess.
- * Null where fewer than two points lie above zero or all share one time.
- * @source ordinary weighted least squares; checked against ml-regression's ExponentialRegression
- * @example logLinearDecay([{ t: 0, rise: 20, weight: 1 }, { t: 10, rise: 10, weight: 1 }])?.perDay // 0.0693
- */
-export function logLinearDecay(points: readonly FitPoint[]): { amplitude: number; perDay: number } | null {
-  const used = points.filter((point) => point.rise > 0);
-  const sum = (of: (point: FitPoint) => number) => used.reduce((total, point) => total + of(point), 0);
-  const w = sum((p) => p.weight);
-  if (used.length < 2 || w <= 0) return null;
-  const tMean = sum((p) => p.weight * p.t) / w;
-  const logMean = sum((p) => p.weight * Math.log(p.rise)) / w;
-  const spread = sum((p) => p.weight * (p.t - tMean) ** 2);
-  if (spread <= 0) return null;
-  const slope = sum((p) => p.weight * (p.t - tMean) * (Math.log(p.rise) - logMean)) / spread;
-  return { amplitude: Math.exp(logMean - slope * tMean), perDay: -slope };
-}
-
+/** Faster than any pile cools: its rise down to a twentieth in a day. */
 const FASTEST_PER_DAY = 3;
 
 /** Least sum of squares over `perDay` from 0 to FASTEST_PER_DAY: a coarse sweep, then a golden section. */
