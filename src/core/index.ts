@@ -16,6 +16,30 @@ export {
 } from './calendar.ts';
 export { AMBIENT_DAYS, type AmbientMean, type AmbientReading, ambientMean } from './heat/ambient.ts';
 export {
+  DRUM_ADVICE,
+  type DrumAdvice,
+  type DrumAdviceCode,
+  type DrumRunning,
+  type DrumRunRules,
+  drumAdvice,
+  INTERVAL_CHECK,
+  STOPPED_STEPS,
+  type StoppedAdvice,
+  type StoppedStep,
+  stoppedAdvice,
+} from './drum/advice.ts';
+export {
+  type DischargeDue,
+  type DrumNow,
+  type DrumRoom,
+  type DrumRules,
+  dischargeDue,
+  drumNow,
+  drumRoom,
+  type LoadInside,
+} from './drum/drum.ts';
+export { drumVolumeM3, feedPerDayKg, SHRINK_PER_DAY, type TakenOut, takeOut } from './drum/flow.ts';
+export {
   DANGER_ACTIONS,
   DANGER_BAND_DATA,
   DANGER_BANDS,
@@ -72,7 +96,7 @@ export {
 } from './heat/sanitising.ts';
 export type { Now, SanitisingOptions } from './heat/stretches.ts';
 export type { HeatAssumption, HeatAssumptionCode, HeatWhy } from './heat/why.ts';
-
+export { type Acceptance, type AcceptsList, acceptance } from './mix/accepts.ts';
 export {
   bulkForFreeAir,
   compacted,
@@ -80,7 +104,6 @@ export {
   freeAirHaugPct,
   freeAirLinearPct,
 } from './mix/air.ts';
-
 export { carbonFromAshPct, lossByAsh, volatileReductionPct } from './mix/ash.ts';
 export { correctionFor } from './mix/correction.ts';
 export type {
@@ -104,6 +127,7 @@ export {
   waterToAddKg,
   wetBasisPct,
 } from './mix/moisture.ts';
+export { additionOf, type Planned, type PlannedLoad, plannedMix } from './mix/planned.ts';
 export {
   carbonToNitrogen,
   elementsOf,
@@ -113,5 +137,34 @@ export {
   secondMassForCn,
 } from './mix/ratio.ts';
 export { exactly, propagate, type Spread, spread } from './mix/spread.ts';
+export {
+  NO_STOCK,
+  type StockChange,
+  type StockNow,
+  stockAfter,
+  stockDensity,
+  stockNow,
+} from './mix/stock.ts';
 export type { MixFigure, MixFigureFrom, MixWhy } from './mix/why.ts';
 export type * from './picture/types.ts';
+export {
+  bucketDensity,
+  deviationOf,
+  type Estimate,
+  estimateKg,
+  FOOD_KG_PER_LITRE,
+  publishedKgPerLitre,
+  type Tally,
+  tallyLess,
+  tallyMore,
+  usualKg,
+} from './weights/estimate.ts';
+export {
+  type BaseContainers,
+  netKg,
+  type SettingTimeline,
+  type SettingValue,
+  tareAt,
+  type Weighed,
+} from './weights/net.ts';
+export { sumKg } from './weights/sum-kg.ts';

@@ -1,0 +1,276 @@
+import { ingredientFor } from '../mix/ingredients.ts';
+import { mixOf } from '../mix/mix.ts';
+import { propagate, type Spread } from '../mix/spread.ts';
+import type { MixWhy } from '../mix/why.ts';
+import type { DrumLoad, DrumPicture } from '../picture/types.ts';
+import { daysFrom, FULL_FRACTION, inOrder, leftAfter, loadLitres, SHRINK_PER_DAY } from './flow.ts';
+
+/** What the site has set for its drum; everything may be left out. */
+export type DrumRules = {
+  /** Share of the volume that counts as full. */
+  fullFraction?: number | null;
+  /** Days that the oldest load should stay at least before it is let out. */
+  daysInside?: number | null;
+  shrinkPerDay?: number | null;
+};
+
+/** One load inside, with what is left of it and the warmest that its drum's coldest point has been since. */
+export type LoadInside = {
+  entry: number;
+  material: string;
+  source: string | null;
+  kgIn: number;
+  kgNow: number;
+  days: number;
+  estimated: boolean;
+  /** Highest of the lowest readings since it went in; null with no reading since. */
+  warmestCelsius: number | null;
+};
+
+/** A drum as it is now. `fillPct` is null where its volume is unknown; `byLevel` says that a level corrected it. */
+export type DrumNow = {
+  kg: number;
+  litres: number;
+  fillPct: Spread | null;
+  byLevel: boolean;
+  loads: LoadInside[];
+  oldest: LoadInside | null;
+  /** The load that has seen the least heat; readings tell of the drum, not of one load. */
+  coldest: LoadInside | null;
+  estimatedKg: number;
+  why: MixWhy;
+};
+
+/**
+ * What is in a drum: fill from the loads, their shrinkage and the discharges (which `takeOut` has taken off
+ * already), corrected by the last level that somebody saw; and how long the oldest and the coldest load have
+ * been in. A level by eye is taken as good to a tenth of the drum (from memory).
+ * @source first in, first out; SHRINK_PER_DAY; densities and nesting as in `mixOf`.
+ * @example drumNow(drum, '2026-05-15T12:00:00.000Z').oldest!.days // 5 where its first load went in on the 10th at noon
+ */
+export function drumNow(drum: DrumPicture, at: string, rules: DrumRules = {}): DrumNow {
+  const shrink: Spread =
+    rules.shrinkPerDay != null
+      ? { typical: rules.shrinkPerDay, low: rules.shrinkPerDay, high: rules.shrinkPerDay }
+      : SHRINK_PER_DAY;
+  const loads = inOrder(drum.loads).filter((load) => load.at <= at);
+  const inside = loads.map((load) => insideOf(load, drum, at, shrink.typical));
+  const litresNow = (perDay: number) => blendLitres(loads, at, perDay);
+  const { litres, byLevel } = levelled(drum, loads, at, shrink, litresNow);
+  const volume = drum.litres;
+  const fillPct =
+    volume === null
+      ? null
+      : {
+          typical: (litres.typical / volume) * 100,
+          low: (litres.low / volume) * 100,
+          high: (litres.high / volume) * 100,
+        };
+  const cold = inside.filter((load) => load.warmestCelsius !== null);
+  return {
+    kg: inside.reduce((sum, load) => sum + load.kgNow, 0),
+    litres: litres.typical,
+    fillPct,
+    byLevel,
+    loads: inside,
+    oldest: inside[0] ?? null,
+    coldest: cold.reduce<LoadInside | null>(
+      (least, load) => (least === null || load.warmestCelsius! < least.warmestCelsius! ? load : least),
+      null,
+    ),
+    estimatedKg: inside.reduce((sum, load) => sum + (load.estimated ? load.kgNow : 0), 0),
+    why: {
+      formula: byLevel ? 'drum-fill-by-level' : 'drum-fill-by-loads',
+      figures: [
+        { name: 'drum', value: volume, unit: 'L', from: 'site' },
+        { name: 'loads inside', value: inside.length, unit: null, from: 'derived' },
+        {
+          name: 'shrinkage',
+          value: shrink.typical * 100,
+          unit: '% a day',
+          low: shrink.low * 100,
+          high: shrink.high * 100,
+          from: rules.shrinkPerDay != null ? 'site' : 'published',
+        },
+      ],
+      sources: [
+        'Kumar, Ou & Lin, Waste Management 30, 2010 (33 % of volatile solids in 12 days); range from memory',
+      ],
+      assumed: ['first-in-first-out', ...(byLevel ? ['level-by-eye'] : [])],
+    },
+  };
+}
+
+function insideOf(load: DrumLoad, drum: DrumPicture, at: string, perDay: number): LoadInside {
+  const days = daysFrom(load.at, at);
+  const since = drum.readings.filter((reading) => reading.at >= load.at && reading.at <= at);
+  const lowest = since.map((reading) => Math.min(...reading.celsius));
+  return {
+    entry: load.entry,
+    material: load.material,
+    source: load.source,
+    kgIn: load.kg,
+    kgNow: load.kg * leftAfter(days, perDay),
+    days,
+    estimated: load.estimated,
+    warmestCelsius: lowest.length > 0 ? Math.max(...lowest) : null,
+  };
+}
+
+function blendLitres(loads: DrumLoad[], at: string, perDay: number): number {
+  return mixOf(
+    loads.map((load) => {
+      const left = leftAfter(daysFrom(load.at, at), perDay);
+      return {
+        // What no table knows takes up the room that it has, or that of scraps.
+        material: ingredientFor(load.material) ? load.material : 'food-scraps',
+        kg: load.kg * left,
+        litres: loadLitres(load) * left,
+      };
+    }),
+  ).litres;
+}
+
+const LEVEL_ERROR = 0.1;
+
+function levelled(
+  drum: DrumPicture,
+  loads: DrumLoad[],
+  at: string,
+  shrink: Spread,
+  litresNow: (perDay: number) => number,
+): { litres: Spread; byLevel: boolean } {
+  const { level, litres: volume } = drum;
+  if (level === null || volume === null || level.at > at) {
+    const spreadOfLoads = mixOf(loads.map((load) => ({ material: load.material, kg: load.kg }))).bulkKgPerM3;
+    const blend = propagate([shrink], ([perDay]) => litresNow(perDay!));
+    if (!spreadOfLoads || spreadOfLoads.typical === 0) return { litres: blend, byLevel: false };
+    const looser = spreadOfLoads.typical / spreadOfLoads.low;
+    const tighter = spreadOfLoads.typical / spreadOfLoads.high;
+    const byDensity: Spread = { typical: 1, low: Math.min(1, tighter), high: Math.max(1, looser) };
+    return { litres: propagate([blend, byDensity], ([a, b]) => a! * b!), byLevel: false };
+  }
+  // The level says what was there; since then loads came in and discharges went out.
+  const later = loads.filter((load) => load.at > level.at);
+  const outLitres = drum.discharges
+    .filter((one) => one.at > level.at && one.at <= at)
+    .reduce(
+      (sum, one) => sum + (one.litres ?? (one.kg === null ? 0 : (one.kg / DISCHARGED_KG_PER_M3) * 1000)),
+      0,
+    );
+  const seen: Spread = {
+    typical: level.fraction,
+    low: Math.max(0, level.fraction - LEVEL_ERROR),
+    high: Math.min(1, level.fraction + LEVEL_ERROR),
+  };
+  const litres = propagate([seen, shrink], ([fraction, perDay]) => {
+    const old = fraction! * volume * leftAfter(daysFrom(level.at, at), perDay!);
+    return Math.max(0, old + blendLitres(later, at, perDay!) - outLitres);
+  });
+  return { litres: { ...litres, low: Math.max(0, litres.low) }, byLevel: true };
+}
+
+/** Density of what comes out of a drum. @source 800 to 1,200 lb/yd³ recommended for active mixes (LSU 3838-D after NRAES-54), its middle. */
+export const DISCHARGED_KG_PER_M3 = 590;
+
+/**
+ * Whether what is coming still fits, by typical values; `sure` is false where the likely range of the fill
+ * says otherwise, so that somebody should look. `dischargeFirstKg` is 0 where it fits, null where the
+ * drum's volume is unknown.
+ */
+export type DrumRoom = {
+  answer: 'yes' | 'no' | 'unknown';
+  sure: boolean;
+  roomLitres: number | null;
+  wantedLitres: number;
+  fillAfterPct: Spread | null;
+  dischargeFirstKg: number | null;
+  oldestDays: number | null;
+  /** The oldest load has not been in for as long as the site has set. */
+  oldestTooYoung: boolean;
+};
+
+/**
+ * Room for more: what is coming (kg, with its bulking material) against the volume that counts as full.
+ * @source FULL_FRACTION unless the site has set its own.
+ * @example drumRoom(drum, [{ material: 'food-scraps', kg: 100 }], '2026-05-15T12:00:00.000Z').answer // 'yes' for an empty drum of 5,000 L
+ */
+export function drumRoom(
+  drum: DrumPicture,
+  coming: readonly { material: string; kg: number }[],
+  at: string,
+  rules: DrumRules = {},
+): DrumRoom {
+  const now = drumNow(drum, at, rules);
+  const wanted = mixOf(
+    coming.map(({ material, kg }) => ({ material, kg, litres: loadLitres({ material, kg, litres: null }) })),
+  );
+  const oldestDays = now.oldest?.days ?? null;
+  const oldestTooYoung = rules.daysInside != null && oldestDays !== null && oldestDays < rules.daysInside;
+  const base = { wantedLitres: wanted.litres, oldestDays, oldestTooYoung };
+  if (drum.litres === null || now.fillPct === null)
+    return {
+      answer: 'unknown',
+      sure: false,
+      roomLitres: null,
+      fillAfterPct: null,
+      dischargeFirstKg: null,
+      ...base,
+    };
+  const fullFraction = rules.fullFraction ?? FULL_FRACTION;
+  const full = fullFraction * drum.litres;
+  const more = (wanted.litres / drum.litres) * 100;
+  const fillAfterPct = {
+    typical: now.fillPct.typical + more,
+    low: now.fillPct.low + more,
+    high: now.fillPct.high + more,
+  };
+  const over = now.litres + wanted.litres - full;
+  // Loads that the book does not know of make its mass too small once a level has corrected the volume.
+  const byLoads = !now.byLevel && now.litres > 0;
+  const density = byLoads ? now.kg / now.litres : DISCHARGED_KG_PER_M3 / 1000;
+  const dischargeFirstKg = Math.max(0, Math.min(over, now.litres) * density);
+  const answer = over > 0 ? 'no' : 'yes';
+  const fullPct = fullFraction * 100;
+  const sure = answer === 'no' ? fillAfterPct.low > fullPct : fillAfterPct.high <= fullPct;
+  return {
+    answer,
+    sure,
+    roomLitres: Math.max(0, full - now.litres),
+    fillAfterPct,
+    dischargeFirstKg,
+    ...base,
+  };
+}
+
+/** When the next discharge is due: in so many days, and why; null where neither fill nor stay says so. */
+export type DischargeDue = { inDays: number; because: 'fill' | 'stay' } | null;
+
+/**
+ * Days until the drum is full at the present feed, or until the oldest load has had the stay that the site
+ * has set, whichever comes first; 0 where it is due already.
+ * @source mass balance: fill grows by the feed and falls by the shrinkage.
+ * @example dischargeDue(drum, '2026-05-15T12:00:00.000Z', { feedLitresPerDay: 400 }) // { inDays: 3, because: 'fill' } (an example)
+ */
+export function dischargeDue(
+  drum: DrumPicture,
+  at: string,
+  given: { feedLitresPerDay: number | null },
+  rules: DrumRules = {},
+): DischargeDue {
+  const now = drumNow(drum, at, rules);
+  const shrink = rules.shrinkPerDay ?? SHRINK_PER_DAY.typical;
+  const byStay =
+    rules.daysInside != null && now.oldest ? Math.max(0, rules.daysInside - now.oldest.days) : null;
+  let byFill: number | null = null;
+  if (drum.litres !== null && given.feedLitresPerDay !== null) {
+    const full = (rules.fullFraction ?? FULL_FRACTION) * drum.litres;
+    let litres = now.litres;
+    for (let day = 0; day <= 60 && byFill === null; day += 1) {
+      if (litres >= full) byFill = day;
+      litres = litres * (1 - shrink) + given.feedLitresPerDay;
+    }
+  }
+  if (byFill !== null && (byStay === null || byFill <= byStay)) return { inDays: byFill, because: 'fill' };
+  return byStay === null ? null : { inDays: byStay, because: 'stay' };
+}
