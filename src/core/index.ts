@@ -14,7 +14,6 @@ export {
   weekOf,
   yearSpan,
 } from './calendar.ts';
-export { AMBIENT_DAYS, type AmbientMean, type AmbientReading, ambientMean } from './heat/ambient.ts';
 export {
   DRUM_ADVICE,
   type DrumAdvice,
@@ -39,6 +38,7 @@ export {
   type LoadInside,
 } from './drum/drum.ts';
 export { drumVolumeM3, feedPerDayKg, SHRINK_PER_DAY, type TakenOut, takeOut } from './drum/flow.ts';
+export { AMBIENT_DAYS, type AmbientMean, type AmbientReading, ambientMean } from './heat/ambient.ts';
 export {
   DANGER_ACTIONS,
   DANGER_BAND_DATA,
