@@ -1,0 +1,247 @@
+import { type Language, TIME_UNITS } from '#records';
+import { wordAt } from './cardinals.ts';
+import { type Found, findNumbers } from './finder.ts';
+import { properFraction } from './fractions.ts';
+import { F } from './lexicon.ts';
+import { NUMBER, scan, type Token } from './scan.ts';
+import { GLUED, LINE, SYMBOL, WORD } from './tokens.ts';
+import type { NumberSpan, Quantity, QuantityOptions } from './types.ts';
+import { readUnit } from './units.ts';
+
+/**
+ * Every number in a text, in digits and in words, in the order said and not overlapping; an article that could
+ * be a one (`un`, `une`, `una`) is none. Ordinals, dates and clock times are no numbers.
+ * @example readNumbers('2 1/2 buckets', ['en'])
+ * // [{ start: 0, end: 5, text: '2 1/2', value: 2.5, kind: 'mixed' }]
+ */
+export function readNumbers(text: string, languages: readonly Language[]): NumberSpan[] {
+  const spans: NumberSpan[] = [];
+  for (const found of findNumbers(scan(text, languages), false)) {
+    if (found.weak) continue;
+    const span: NumberSpan = {
+      start: found.start,
+      end: found.end,
+      text: text.slice(found.start, found.end),
+      value: found.value,
+      kind: found.kind,
+    };
+    if (found.ambiguous) span.ambiguous = found.ambiguous;
+    if (found.decimalComma) span.decimalComma = true;
+    if (found.joined) span.joined = true;
+    if (found.pieces) {
+      span.parts = found.pieces.map((piece) => ({
+        start: piece.start,
+        end: piece.end,
+        text: text.slice(piece.start, piece.end),
+        value: Number(piece.key),
+        kind: 'digits',
+      }));
+    }
+    spans.push(span);
+  }
+  return spans;
+}
+
+/** How many of the second unit make one of the first, where two units make one quantity. */
+const PARTS: Record<string, Record<string, number>> = {
+  ft: { in: 12 },
+  lb: { oz: 16 },
+  kg: { g: 1000 },
+  t: { kg: 1000 },
+  m: { cm: 100, mm: 1000 },
+  cm: { mm: 10 },
+  L: { mL: 1000 },
+  d: { h: 24, min: 1440 },
+  h: { min: 60 },
+};
+
+interface Draft extends Quantity {
+  from: number;
+  to: number;
+  hasUnit: boolean;
+  found: Found;
+  smallest?: string;
+}
+
+/**
+ * Every quantity in a text: a number and, where one is said, its unit. Values are as said, nothing converted;
+ * `5 ft 2 in` is one quantity in feet; a unit said once behind a range holds for both ends.
+ * @example readQuantities('5 ft 2 in', ['en'])
+ * // [{ start: 0, end: 9, text: '5 ft 2 in', value: 5.166666666666667, unit: 'ft' }]
+ */
+export function readQuantities(
+  text: string,
+  languages: readonly Language[],
+  options: QuantityOptions = {},
+): Quantity[] {
+  const { ranges = 'joined', general = false } = options;
+  const tokens = scan(text, languages);
+  const drafts = withUnits(tokens, findNumbers(tokens, general));
+  const whole = joinParts(tokens, drafts);
+  const ranged = joinRanges(tokens, whole, ranges === 'joined');
+  const quantities: Quantity[] = [];
+  for (const draft of ranged) {
+    if (draft.found.joined && general && !draft.hasUnit) continue;
+    const { start, end, value, unit, upTo, degrees, ambiguous } = draft;
+    const quantity: Quantity = { start, end, text: text.slice(start, end), value, unit };
+    if (upTo !== undefined) quantity.upTo = upTo;
+    if (degrees) quantity.degrees = true;
+    if (ambiguous) quantity.ambiguous = ambiguous;
+    quantities.push(quantity);
+  }
+  return quantities;
+}
+
+function withUnits(tokens: Token[], numbers: Found[]): Draft[] {
+  const drafts: Draft[] = [];
+  let quotes = 0;
+  let seen = 0;
+  let taken = 0;
+  for (const found of numbers) {
+    // The `cent` of `pour cent` belongs to the unit.
+    if (found.from < taken) continue;
+    for (; seen < found.to; seen++) if (tokens[seen]!.kind === SYMBOL && tokens[seen]!.key === '"') quotes++;
+    const last = found.pieces === null && found.end < tokens[found.to - 1]!.end;
+    const unit = last ? null : readUnit(tokens, found.to, found.takesOf, quotes % 2 === 1);
+    if (!unit && found.weak) continue;
+    const draft: Draft = {
+      from: found.from,
+      to: found.to,
+      start: found.start,
+      end: found.end,
+      text: '',
+      value: found.value,
+      unit: null,
+      hasUnit: false,
+      found,
+    };
+    if (found.ambiguous) draft.ambiguous = found.ambiguous;
+    if (unit) {
+      draft.unit = unit.unit;
+      draft.to = unit.end;
+      draft.hasUnit = true;
+      if (unit.degrees) draft.degrees = true;
+      if (unit.unit !== null || unit.degrees) draft.end = tokens[unit.end - 1]!.end;
+      for (; seen < unit.end; seen++);
+      const more = andHalf(tokens, draft);
+      taken = draft.to;
+      const next = wordAt(tokens, draft.to);
+      if (
+        found.article &&
+        !more &&
+        (draft.unit === null || draft.unit in TIME_UNITS || !(next && next.flags & F.of))
+      )
+        continue;
+    }
+    drafts.push(draft);
+  }
+  return drafts;
+}
+
+/** `cinco kilos y medio`, `an hour and a half`, `deux heures et demie`. */
+function andHalf(tokens: Token[], draft: Draft): boolean {
+  const word = wordAt(tokens, draft.to);
+  if (!word || !(word.flags & F.and) || !Number.isInteger(draft.value)) return false;
+  const fraction = properFraction(tokens, draft.to + 1);
+  if (!fraction) return false;
+  const after = tokens[fraction.end];
+  const another = after && after.gap !== LINE && readUnit(tokens, fraction.end, true, true);
+  if (another) return false;
+  draft.value += fraction.value;
+  draft.to = fraction.end;
+  draft.end = tokens[fraction.end - 1]!.end;
+  return true;
+}
+
+/** Two units of one kind side by side are one quantity: `4 lb 6 oz`, `1 h 30 min`, `1h30`, `5'2`. */
+function joinParts(tokens: Token[], drafts: Draft[]): Draft[] {
+  const joined: Draft[] = [];
+  for (const draft of drafts) {
+    const before = joined[joined.length - 1];
+    const factor = before ? partOf(tokens, before, draft) : 0;
+    if (before && factor) {
+      before.value += (before.value < 0 ? -1 : 1) * (draft.value / factor);
+      before.end = draft.end;
+      before.to = draft.to;
+      before.smallest = draft.unit ?? 'min';
+      continue;
+    }
+    joined.push(draft);
+  }
+  return joined;
+}
+
+function partOf(tokens: Token[], before: Draft, draft: Draft): number {
+  if (!before.unit || draft.value < 0 || draft.from >= tokens.length || draft.found.weak) return 0;
+  const parts = PARTS[before.unit];
+  if (!parts) return 0;
+  const first = tokens[draft.from]!;
+  if (first.gap === LINE) return 0;
+  if (!draft.hasUnit) {
+    // `1h30`, `1m75`, `5'2`: the smaller unit is understood.
+    if (draft.from !== before.to || first.gap !== GLUED || first.kind !== NUMBER || !first.number?.plain)
+      return 0;
+    if (before.unit === 'ft') return tokens[before.to - 1]!.key === "'" && draft.value < 12 ? 12 : 0;
+    if (first.key.length !== 2 || tokens[before.to - 1]!.end - tokens[before.to - 1]!.start !== 1) return 0;
+    return before.unit === 'h' && draft.value < 60 ? 60 : before.unit === 'm' ? 100 : 0;
+  }
+  const factor = draft.unit ? parts[draft.unit] : undefined;
+  if (!factor || draft.value >= factor) return 0;
+  if (before.smallest && !PARTS[before.smallest]?.[draft.unit!]) return 0;
+  let at = before.to;
+  if ((tokens[at]?.word?.flags ?? 0) & F.and && tokens[at]!.kind === WORD) at++;
+  else if (tokens[at]?.kind === SYMBOL && tokens[at]!.key === '.' && tokens[at]!.gap === GLUED) at++;
+  return at === draft.from || (tokens[at] === first && draft.from === at) ? factor : 0;
+}
+
+/** A range shares the unit said behind it; `join` makes one quantity of its two ends. */
+function joinRanges(tokens: Token[], drafts: Draft[], join: boolean): Draft[] {
+  const result: Draft[] = [];
+  for (const draft of drafts) {
+    const before = result[result.length - 1];
+    if (before && !before.hasUnit && draft.unit && choiceBetween(tokens, before.to, draft.from)) {
+      before.unit = draft.unit;
+      result.push(draft);
+      continue;
+    }
+    const dash =
+      before !== undefined &&
+      before.upTo === undefined &&
+      between(tokens, before.from, before.to, draft.from);
+    if (!before || !dash || (before.hasUnit && before.unit !== draft.unit) || draft.value < -273) {
+      result.push(draft);
+      continue;
+    }
+    const shares = !before.hasUnit && draft.hasUnit && draft.unit !== null;
+    if (shares) before.unit = draft.unit;
+    if (!before.hasUnit && draft.degrees) before.degrees = true;
+    if (!join) {
+      result.push(draft);
+      continue;
+    }
+    before.upTo = draft.value;
+    before.unit = draft.unit;
+    before.end = draft.end;
+    before.to = draft.to;
+  }
+  return result;
+}
+
+/** Whether a dash, or a word such as `to`, is all that stands between two numbers; `and` after `between`. */
+function between(tokens: Token[], first: number, from: number, to: number): boolean {
+  if (to !== from + 1) return false;
+  const mark = tokens[from]!;
+  if (mark.gap === LINE || tokens[to]!.gap === LINE) return false;
+  if (mark.kind === SYMBOL) return '-–—−'.includes(mark.key);
+  if (mark.kind !== WORD || !mark.word) return false;
+  if (mark.word.flags & F.to) return true;
+  return (mark.word.flags & F.and) !== 0 && ((wordAt(tokens, first - 1, true)?.flags ?? 0) & F.between) !== 0;
+}
+
+/** `5 or 6 kg`: the unit holds for both. */
+function choiceBetween(tokens: Token[], from: number, to: number): boolean {
+  const mark = tokens[from];
+  return (
+    to === from + 1 && mark?.kind === WORD && mark.gap !== LINE && ((mark.word?.flags ?? 0) & F.or) !== 0
+  );
+}
