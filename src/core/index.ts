@@ -127,6 +127,7 @@ export {
   waterToAddKg,
   wetBasisPct,
 } from './mix/moisture.ts';
+export { mixPartsOf, ownFiguresAt } from './mix/own-figures.ts';
 export { additionOf, type Planned, type PlannedLoad, plannedMix } from './mix/planned.ts';
 export {
   carbonToNitrogen,

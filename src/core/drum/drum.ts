@@ -46,7 +46,7 @@ export type DrumNow = {
  * already), corrected by the last level that somebody saw; and how long the oldest and the coldest load have
  * been in. A level by eye is taken as good to a tenth of the drum (from memory).
  * @source first in, first out; SHRINK_PER_DAY; densities and nesting as in `mixOf`.
- * @example drumNow(drum, '2026-05-15T12:00:00.000Z').oldest!.days // 5 where its first load went in on the 10th at noon
+ * @example drumNow({ name: 'drum', litres: 5000, loads: [{ entry: 1, at: '2026-05-10T12:00:00.000Z', localDate: '2026-05-10', material: 'food-scraps', kg: 1800, litres: null, estimated: false, source: null }], mode: null, everyMin: null, fan: null, settingSince: null, level: null, discharges: [], readings: [] }, '2026-05-15T12:00:00.000Z').oldest!.days // 5
  */
 export function drumNow(drum: DrumPicture, at: string, rules: DrumRules = {}): DrumNow {
   const shrink: Spread =
@@ -193,7 +193,7 @@ export type DrumRoom = {
 /**
  * Room for more: what is coming (kg, with its bulking material) against the volume that counts as full.
  * @source FULL_FRACTION unless the site has set its own.
- * @example drumRoom(drum, [{ material: 'food-scraps', kg: 100 }], '2026-05-15T12:00:00.000Z').answer // 'yes' for an empty drum of 5,000 L
+ * @example drumRoom({ name: 'drum', litres: 5000, loads: [], mode: null, everyMin: null, fan: null, settingSince: null, level: null, discharges: [], readings: [] }, [{ material: 'food-scraps', kg: 106 }], '2026-05-15T12:00:00.000Z') // { answer: 'yes', sure: true, wantedLitres: 200, roomLitres: 3750 }
  */
 export function drumRoom(
   drum: DrumPicture,
@@ -250,7 +250,7 @@ export type DischargeDue = { inDays: number; because: 'fill' | 'stay' } | null;
  * Days until the drum is full at the present feed, or until the oldest load has had the stay that the site
  * has set, whichever comes first; 0 where it is due already.
  * @source mass balance: fill grows by the feed and falls by the shrinkage.
- * @example dischargeDue(drum, '2026-05-15T12:00:00.000Z', { feedLitresPerDay: 400 }) // { inDays: 3, because: 'fill' } (an example)
+ * @example dischargeDue({ name: 'drum', litres: 5000, loads: [], mode: null, everyMin: null, fan: null, settingSince: null, level: null, discharges: [], readings: [] }, '2026-05-15T12:00:00.000Z', { feedLitresPerDay: 1250 }, { shrinkPerDay: 0 }) // { inDays: 3, because: 'fill' }
  */
 export function dischargeDue(
   drum: DrumPicture,

@@ -18,20 +18,27 @@ const DAY_MS = 86_400_000;
 export const daysFrom = (from: string, to: string): number =>
   Math.max(0, (Date.parse(to) - Date.parse(from)) / DAY_MS);
 
-/** Share that is left after so many days of shrinking. @example leftAfter(12, 0.033) // 0.6683… */
+/** Share that is left after so many days of shrinking. @example leftAfter(12, 0.033) // 0.6685 (to 0.0005) */
 export function leftAfter(days: number, shrinkPerDay: number): number {
   mustLie('shrinkage', shrinkPerDay, 'a day', 0, 0.999);
   return (1 - shrinkPerDay) ** days;
 }
 
-/** Litres of a load as it went in: measured, else by the material's density (that of scraps where unknown). */
+/**
+ * Litres of a load as it went in: measured, else by the material's density (that of scraps where unknown).
+ * @source see INGREDIENTS.
+ * @example loadLitres({ material: 'wood-chips', kg: 29, litres: null }) // 100
+ */
 export function loadLitres(load: Pick<DrumLoad, 'kg' | 'litres' | 'material'>): number {
   if (load.litres !== null) return load.litres;
   const known = ingredientFor(load.material) ?? ingredientFor('food-scraps')!;
   return (load.kg / known.bulkKgPerM3.typical) * 1000;
 }
 
-/** Loads in the order they went in; those of one instant by the number of their line. */
+/**
+ * Loads in the order they went in; those of one instant by the number of their line.
+ * @example inOrder([]) // []
+ */
 export const inOrder = (loads: readonly DrumLoad[]): DrumLoad[] =>
   [...loads].sort((a, b) => (a.at < b.at ? -1 : a.at > b.at ? 1 : a.entry - b.entry));
 

@@ -59,7 +59,7 @@ export function bulkForFreeAir(floorPct: number, slope = FREE_AIR_SLOPE): number
  * What compaction does to the air space (share of volume, 0 to 1) and to the diffusion of oxygen, which goes
  * with its square. `lost` is the share of the volume that was pressed out.
  * @source Richard, Inadequate Porosity, Cornell, citing Papendick & Campbell, 1981 (relation).
- * @example compacted(0.5, 0.1) // { air: 0.4444…, diffusionRatio: 0.7901… }
+ * @example compacted(0.5, 0.1) // { air: 0.4444, diffusionRatio: 0.7901 } (to 0.0001)
  */
 export function compacted(air: number, lost: number): { air: number; diffusionRatio: number } {
   mustLie('air space', air, '', Number.MIN_VALUE, 1);

@@ -69,7 +69,12 @@ function content(ingredient: Ingredient, kg: number, litres: number | null): Con
   };
 }
 
-/** What the limits come to for this load and these containers, by typical values; `wide` opens the moisture window. */
+/**
+ * What the limits come to for this load and these containers, by typical values; `wide` opens the moisture
+ * window. Throws a RangeError for a container of a material that has no figures.
+ * @source see `mixLimits`; each ratio multiplied out, so that it is linear in the counts.
+ * @example limitLines([{ material: 'food-scraps', kg: 100 }], [], mixLimits({ place: 'drum' }), null, false).map((line) => line.code) // ['structure', 'moisture-high', 'moisture-low', 'cn-low']
+ */
 export function limitLines(
   parts: MixPart[],
   additions: Addition[],

@@ -147,7 +147,11 @@ export function testHolds(test: MixTest, parts: MixPart[]): boolean {
   return at === null || parts.every((part) => part.at === undefined || part.at <= at);
 }
 
-/** Dry, right, wet or dripping in the hand, as a test of the mix. @example squeezeTest('right', null).moisturePct!.typical // 57 */
+/**
+ * Dry, right, wet or dripping in the hand, as a test of the mix.
+ * @source see SQUEEZE.
+ * @example squeezeTest('right', null).moisturePct!.typical // 57
+ */
 export function squeezeTest(feel: keyof typeof SQUEEZE, at: string | null): MixTest {
   return { at, how: 'squeeze', moisturePct: SQUEEZE[feel] };
 }

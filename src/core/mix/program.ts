@@ -13,7 +13,10 @@ export type LimitLine<Code extends string = string> = {
 export const MOST_CONTAINERS = 200;
 const NEAR = 1e-7;
 
-/** Whether whole counts keep every line, to a millionth of its own scale. */
+/**
+ * Whether counts keep every line, to a ten-millionth of its own scale.
+ * @example keepsAll([{ code: 'wet', base: 30, each: [-9], max: 0 }], [3]) // false
+ */
 export function keepsAll(lines: LimitLine[], counts: number[]): boolean {
   return lines.every((line) => {
     const value = line.each.reduce((sum, share, index) => sum + share * counts[index]!, line.base);
@@ -32,6 +35,8 @@ const tieBreak = (kg: number[], index: number): number =>
 /**
  * Fewest containers that keep every line (the lightest among equals); null where there are none. `whole`
  * false gives the relaxed answer with parts of containers.
+ * @source integer linear program, branch and bound; checked against HiGHS in the tests.
+ * @example fewest([{ code: 'wet', base: 30, each: [-9], max: 0 }], [25], [10]) // { counts: [4], total: 4 }
  */
 export function fewest(
   lines: LimitLine[],
@@ -76,6 +81,7 @@ export function fewest(
 /**
  * The counts that come nearest where no counts keep every line: `firm` lines are kept, each unit by which a
  * `soft` line is missed costs its weight, and a container costs next to nothing.
+ * @example nearest([], [{ line: { code: 'wet', base: 30, each: [-9], max: 0 }, weight: 1 }], [25], [2]) // [2]
  */
 export function nearest(
   firm: LimitLine[],

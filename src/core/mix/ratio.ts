@@ -3,7 +3,11 @@ import { mustLie } from './why.ts';
 /** A mass with its moisture (% wet basis), carbon and nitrogen (% of the dry mass). */
 export type Matter = { kg: number; moisturePct: number; carbonPct: number; nitrogenPct: number };
 
-/** Kilograms of carbon and nitrogen in it. @example elementsOf({ kg: 10, moisturePct: 60, carbonPct: 50, nitrogenPct: 1 }) // { carbonKg: 2, nitrogenKg: 0.04 } */
+/**
+ * Kilograms of carbon and nitrogen in it; throws a RangeError for a moisture outside 0 to 100 %.
+ * @source dry mass × share, by definition.
+ * @example elementsOf({ kg: 10, moisturePct: 60, carbonPct: 50, nitrogenPct: 1 }) // { carbonKg: 2, nitrogenKg: 0.04 }
+ */
 export function elementsOf(matter: Matter): { carbonKg: number; nitrogenKg: number } {
   mustLie('moisture', matter.moisturePct, '%', 0, 100);
   const dryKg = (matter.kg * (100 - matter.moisturePct)) / 100;
@@ -48,7 +52,7 @@ export function secondMassForCn(first: Matter, second: Omit<Matter, 'kg'>, goal:
  * `feasible` is false where one comes out below zero or the two materials cannot be told apart; the masses
  * are given all the same, and must not be used.
  * @source Richard & Trautmann, Getting the Right Mix, Cornell, 1996 (simultaneous form).
- * @example massesForTwoGoals({ kg: 100, moisturePct: 65, carbonPct: 36, nitrogenPct: 2.4 }, { moisturePct: 15, carbonPct: 50.4, nitrogenPct: 0.09 }, { moisturePct: 100, carbonPct: 0, nitrogenPct: 0 }, { moisturePct: 58, cn: 30 }) // kg: [31.08, 15.15] (to 0.005)
+ * @example massesForTwoGoals({ kg: 100, moisturePct: 65, carbonPct: 36, nitrogenPct: 2.4 }, { moisturePct: 15, carbonPct: 50.4, nitrogenPct: 0.09 }, { moisturePct: 100, carbonPct: 0, nitrogenPct: 0 }, { moisturePct: 58, cn: 30 }) // { feasible: true, kg: [31.08, 15.15] } (to 0.005)
  */
 export function massesForTwoGoals(
   first: Matter,

@@ -14,7 +14,10 @@ export type MixFigure = {
 /** What stands behind an answer, as data: a key for the formula, the figures, the sources, what was assumed. */
 export type MixWhy = { formula: string; figures: MixFigure[]; sources: string[]; assumed: string[] };
 
-/** Throws a RangeError that names the value, its unit and the range it must lie in. */
+/**
+ * Throws a RangeError that names the value, its unit and the range it must lie in.
+ * @example mustLie('moisture', 40, '%', 0, 100) // undefined
+ */
 export function mustLie(name: string, value: number, unit: string, low: number, high: number): void {
   if (!(value >= low && value <= high))
     throw new RangeError(`${name} is ${value} ${unit}; it must lie from ${low} to ${high} ${unit}`);

@@ -6,7 +6,7 @@ import { mustLie } from '../mix/why.ts';
 export type Tally = { n: number; meanKg: number; m2: number };
 
 /**
- * A tally with one more weight in it. Throws nothing; a weight taken back is removed by `tallyLess`.
+ * A tally with one more weight in it. A weight taken back is removed by `tallyLess`.
  * @source Welford, Technometrics 4, 1962.
  * @example tallyMore({ n: 1, meanKg: 40, m2: 0 }, 50) // { n: 2, meanKg: 45, m2: 50 }
  */
@@ -16,7 +16,11 @@ export function tallyMore(tally: Tally, kg: number): Tally {
   return { n, meanKg, m2: tally.m2 + (kg - tally.meanKg) * (kg - meanKg) };
 }
 
-/** A tally with one weight taken out again. @source the same turned round. @example tallyLess({ n: 2, meanKg: 45, m2: 50 }, 50) // { n: 1, meanKg: 40, m2: 0 } */
+/**
+ * A tally with one weight taken out again.
+ * @source the same turned round.
+ * @example tallyLess({ n: 2, meanKg: 45, m2: 50 }, 50) // { n: 1, meanKg: 40, m2: 0 }
+ */
 export function tallyLess(tally: Tally, kg: number): Tally {
   if (tally.n <= 1) return { n: 0, meanKg: 0, m2: 0 };
   const n = tally.n - 1;

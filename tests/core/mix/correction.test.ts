@@ -257,6 +257,31 @@ describe('against another solver and brute force', () => {
     }
   });
 
+  test('an advice that aims at the window keeps it, and no smaller one does', () => {
+    let seen = 0;
+    for (const one of cases) {
+      const got = correctionFor(one);
+      if (got.code !== 'add' || got.window !== 'target' || got.ifWet || got.squeeze) continue;
+      seen += 1;
+      const counts = one.additions.map(
+        (a) =>
+          got.add.find((added) => added.material === a.material && added.container === a.container)?.count ??
+          0,
+      );
+      const lines = limitLines(one.parts, one.additions, one.limits, null, false);
+      const unsure = lines.filter((line) => !keepsAll([line], counts)).map((line) => line.code);
+      // Structure and C:N may be left where the likely range of the load touches them; moisture may not.
+      for (const code of unsure) expect(['structure', 'cn-low']).toContain(code);
+      if (unsure.length > 0) continue;
+      expect(got.after.moisturePct!.typical).toBeLessThanOrEqual(60 + 1e-6);
+      expect(got.after.moisturePct!.typical).toBeGreaterThanOrEqual(55 - 1e-6);
+      const total = counts.reduce((sum, count) => sum + count, 0);
+      const smallest = bruteForce(lines, one.additions, 12);
+      if (smallest !== null) expect(total).toBeLessThanOrEqual(smallest);
+    }
+    expect(seen).toBeGreaterThan(20);
+  });
+
   test('what is advised keeps stock, and never leaves the mix over 65 % unsaid', () => {
     for (const one of cases) {
       const got = correctionFor(one);
