@@ -147,7 +147,13 @@ export {
   stockNow,
 } from './mix/stock.ts';
 export type { MixFigure, MixFigureFrom, MixWhy } from './mix/why.ts';
+export { emptyPicture, placeOfPile } from './picture/empty.ts';
+export { applyEntry, rebuild } from './picture/fold.ts';
+export { batchAt, drumName, type PlaceKind, placeKind } from './picture/places.ts';
+export { provenThen, ruleSetOf, sanitisingOptionsOf } from './picture/proof.ts';
+export { settingAt, settingsNamed } from './picture/setting-at.ts';
 export type * from './picture/types.ts';
+export { isGross, type Load, type LoadWeight, litresOf, weighed } from './picture/weighed.ts';
 export {
   bucketDensity,
   deviationOf,

@@ -1,4 +1,5 @@
-import type { Doubt, DoubtCode, ProblemTopic, Site } from '#records';
+import type { Doubt, DoubtCode, FieldRecord, ProblemTopic, Site } from '#records';
+import type { Tally } from '../weights/estimate.ts';
 
 /** One moment of the book, as core sees it: an instant and the site's local date of it. */
 export type Moment = { entry: number; at: string; localDate: string };
@@ -34,6 +35,8 @@ export type Batch = {
   closedAt: Moment | null;
   /** Intake days and sources that went in, newest last, for tracing: source → first and last local date. */
   sources: Record<string, { from: string; to: string; kg: number }>;
+  /** Last word on how much there is. */
+  level: (Moment & { fraction: number | null; litres: number | null }) | null;
   readings: PileReading[];
   turns: Moment[];
   covers: (Moment & { layer: string; on: boolean; fromProven: boolean | null })[];
@@ -46,6 +49,8 @@ export type Batch = {
   hold: (Moment & { why: string }) | null;
   /** Other batches it was joined with or split from, by name. */
   kin: string[];
+  /** When it was emptied or went into another; dropped 60 days later. */
+  goneAt: Moment | null;
 };
 
 /** A load on its way through the drum. Kg are net; an estimate keeps its mark. */
@@ -82,26 +87,78 @@ export type DayTotals = {
   contaminated: Record<string, number>;
   loadsBySource: Record<string, number>;
   rejected: Record<string, number>;
+  rejectedKg: number;
+  /** Finished compost that left; other materials (residue, leachate, overs) stand in `removedOther`. */
   removedKg: number;
   removedLitres: number;
+  removedOther: Record<string, { kg: number; litres: number }>;
+  /** Kilograms of residue picked out, by source (`''` where none was said). */
+  residueKg: Record<string, number>;
   dischargedKg: number;
+  dischargedLitres: number;
+  screenedLitres: number;
+  screenedKg: number;
   turnings: number;
   readings: number;
   hours: number;
+  /** Chores, checks and the site's own duties, by name: how often. */
+  chores: Record<string, number>;
+  /** What was said of a part of a load: kilograms of it (they are counted in `intake` already). */
+  ofWhich: Record<string, number>;
   loggedBy: Record<string, number>;
 };
 
-export type OpenProblem = Moment & { topic: ProblemTopic; place: string | null; note: string | null };
+export type OpenProblem = Moment & {
+  topic: ProblemTopic;
+  place: string | null;
+  note: string | null;
+  strength: string | null;
+};
+/** A problem that ended, with what ended it. */
+export type EndedProblem = OpenProblem & {
+  ended: Moment & { note: string | null; by: 'resolved' | 'chore' };
+};
 export type HeldLine = Moment & { kind: string; why: DoubtCode; doubt: Doubt };
-export type PendingNet = Moment & { container: string; label: string | null; kg: number };
+/** A gross weight that waits for the empty weight, with what is needed to count it once that is told. */
+export type PendingNet = Moment & {
+  container: string;
+  label: string | null;
+  kg: number;
+  count: number;
+  record: Extract<FieldRecord, { kind: 'weigh-in' | 'discharge' }>;
+  /** The batch that it went into, where it went into one. */
+  batch: string | null;
+};
 export type Stock = { litres: number | null; kg: number | null; since: Moment | null; usedKg: number };
+/** A setting holds from a local day; its line's number tells it from what was logged earlier on that day. */
+export type SettingLine = { from: string; value: unknown; entry: number };
+export type ChoreDone = Moment & {
+  reads: number | null;
+  against: number | null;
+  place: string | null;
+  /** Of a check: whether it was good; null where nobody can tell. */
+  ok: boolean | null;
+  /** The last good one, this one included. */
+  lastGood: Moment | null;
+  /** Readings between a good check and one that failed are in doubt, until a good one ends it. */
+  doubt: { since: string; until: string | null } | null;
+};
+export type OwnDuty = { entry: number; every: string | null; on: string | null; since: string };
+export type DutyNote = {
+  act: 'claim' | 'release' | 'postpone' | 'done';
+  person: number | null;
+  at: string;
+  localDate: string;
+  until: string | null;
+  reason: string | null;
+};
 
 /** What the site looks like now: a pure fold over entries, rebuilt from a week's snapshot when needed. */
 export type Picture = {
   /** The site file as given at the start: holds from always. */
   base: Site;
   /** Later settings by name (`tare:cart`, `target` …), each with the local day from which it holds. */
-  settings: Record<string, { from: string; value: unknown; entry: number }[]>;
+  settings: Record<string, SettingLine[]>;
   batches: Record<string, Batch>;
   /** Place name → id of the batch that is there now. */
   places: Record<string, string>;
@@ -110,27 +167,34 @@ export type Picture = {
   ambient: (Moment & { celsius: number })[];
   exit: PileReading[];
   problems: OpenProblem[];
+  /** Problems that ended in the last 60 days, oldest first. */
+  ended: EndedProblem[];
   held: HeldLine[];
   pending: PendingNet[];
   /** Local date → sums; only the days that the replies need (the last 400). Older ones are asked of the book. */
   days: Record<string, DayTotals>;
   stock: Record<string, Stock>;
   /** Weights as typed, by container and `container label`, for what is usual. */
-  weights: Record<string, { n: number; meanKg: number; m2: number }>;
+  weights: Record<string, Tally>;
   /** Weighed containers whose volume is known, by `container|material`: kg a full one, learned. */
-  factors: Record<string, { n: number; meanKg: number; m2: number }>;
-  chores: Record<string, Moment & { reads: number | null; against: number | null; place: string | null }>;
-  ownDuties: Record<string, { entry: number; every: string | null; on: string | null; since: string }>;
-  dutyNotes: Record<
-    string,
-    { act: string; person: number | null; at: string; until: string | null; reason: string | null }
-  >;
+  factors: Record<string, Tally>;
+  /** The last time of each chore, by its name, and by `name place` where a place was said. */
+  chores: Record<string, ChoreDone>;
+  ownDuties: Record<string, OwnDuty>;
+  /** By the key of the duty: the last thing that somebody said of it. */
+  dutyNotes: Record<string, DutyNote>;
   weather: (Moment & { expects: string; for: string; observed: boolean; mm: number | null })[];
+  /** Days on which nobody works here, both ends included. */
   closures: { entry: number; from: string; to: string }[];
   /** Loads and additions of the last days, for the mix: newest last. */
   mixLoads: (DrumLoad & { container: string | null; count: number; place: string | null })[];
   /** When each usual source last came in. */
   lastFromSource: Record<string, string>;
+  /** When each container was last weighed empty (a tare told or said), by container or `container label`. */
+  emptyWeighed: Record<string, string>;
   lastEntry: number;
+  /** The latest moment in it; empty before the first entry. */
   asOf: string;
+  /** Local date of that moment. */
+  asOfDate: string;
 };

@@ -43,6 +43,8 @@ export function batchOf(more: Partial<Batch> = {}): Batch {
     startedAt: null,
     closedAt: null,
     sources: {},
+    level: null,
+    goneAt: null,
     readings: [],
     turns: [],
     covers: [],

@@ -1,0 +1,46 @@
+import { RULE_SETS, type RuleSetName } from '#records';
+import { DAY_COUNTS, type DayCount, type DepthRange } from '../heat/rule-sets.ts';
+import { sanitising } from '../heat/sanitising.ts';
+import type { SanitisingOptions } from '../heat/stretches.ts';
+import { own } from './change.ts';
+import { settingAt } from './setting-at.ts';
+import type { Batch, Moment, Picture } from './types.ts';
+
+/** The rule set that the site goes by on a day; null where it has chosen none. */
+export function ruleSetOf(picture: Picture, localDate: string): RuleSetName | null {
+  const name = settingAt(picture, 'rule-set', localDate);
+  return RULE_SETS.find((each) => each === name) ?? null;
+}
+
+/** The site's own ways of applying its rule set, and a probe that is in doubt. */
+export function sanitisingOptionsOf(picture: Picture, localDate: string): SanitisingOptions {
+  const counting = settingAt(picture, 'day-count', localDate);
+  const aeration = settingAt(picture, 'aeration', localDate);
+  const doubt = own(picture.chores, 'check-thermometer')?.doubt ?? null;
+  return {
+    counting: DAY_COUNTS.find((each: DayCount) => each === counting) ?? null,
+    depthCm: depthOf(settingAt(picture, 'depth', localDate)),
+    aeration: aeration === 'forced' || aeration === 'breathing' ? aeration : null,
+    doubtfulSince: doubt?.since ?? null,
+    doubtfulUntil: doubt?.until ?? null,
+  };
+}
+
+function depthOf(value: unknown): DepthRange | null {
+  if (typeof value !== 'object' || value === null) return null;
+  const { fromCm, toCm } = value as Partial<DepthRange>;
+  return typeof fromCm === 'number' && typeof toCm === 'number' && fromCm >= 0 && toCm >= fromCm
+    ? { fromCm, toCm }
+    : null;
+}
+
+/**
+ * Whether a batch was hot for long enough by a moment under the site's rule set; null where the site has none.
+ * @source the citations of the rule set
+ * @example provenThen(picture, batch, now) // true after three daily readings of 55 °C under 'vessel-3d'
+ */
+export function provenThen(picture: Picture, batch: Batch, now: Moment): boolean | null {
+  const rule = ruleSetOf(picture, now.localDate);
+  if (!rule) return null;
+  return sanitising(batch, rule, sanitisingOptionsOf(picture, now.localDate), now).verdict === 'met';
+}
