@@ -40,6 +40,16 @@ export {
 export { drumVolumeM3, feedPerDayKg, SHRINK_PER_DAY, type TakenOut, takeOut } from './drum/flow.ts';
 export { AMBIENT_DAYS, type AmbientMean, type AmbientReading, ambientMean } from './heat/ambient.ts';
 export {
+  type CannotTell,
+  CURING_DEFAULTS,
+  type CuringSettings,
+  curingSince,
+  type PileStage,
+  pileStage,
+  selfHeatingClass,
+  vesselMature,
+} from './heat/curing.ts';
+export {
   DANGER_ACTIONS,
   DANGER_BAND_DATA,
   DANGER_BANDS,
@@ -52,6 +62,7 @@ export {
   lowestOf,
   type SiteBands,
 } from './heat/danger-bands.ts';
+export { type DrumProofInput, type DrumWay, drumProof } from './heat/drum-proof.ts';
 export {
   type Crossing,
   crossing,
@@ -68,6 +79,36 @@ export {
   type RisePoint,
   risesOf,
 } from './heat/forecast.ts';
+export {
+  type Analyte,
+  analyteOf,
+  judgeLab,
+  LAB_STANDARD_DATA,
+  LAB_STANDARDS,
+  type LabLimit,
+  type LabStandardName,
+  type LabsOfBatch,
+  type LabVerdict,
+  labHolds,
+  labsOf,
+} from './heat/labs.ts';
+export {
+  type CriterionState,
+  READINESS_CRITERIA,
+  type Readiness,
+  type ReadinessCriterion,
+  type ReadinessInput,
+  type ReadinessNeed,
+  readiness,
+} from './heat/readiness.ts';
+export {
+  canLeave,
+  type Release,
+  type ReleaseGap,
+  type ReleaseInput,
+  type Trace,
+  traceOf,
+} from './heat/release.ts';
 export {
   type Citation,
   classADays,

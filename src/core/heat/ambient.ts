@@ -1,5 +1,5 @@
+import { daysBetween } from '../calendar.ts';
 import type { Moment } from '../picture/types.ts';
-import { daysBetween } from './dates.ts';
 
 export type AmbientReading = Moment & { celsius: number };
 

@@ -1,8 +1,9 @@
+import { addDays, daysBetween } from '../calendar.ts';
 import type { Batch, Moment, PileReading } from '../picture/types.ts';
 import { AMBIENT_DAYS, type AmbientReading, ambientMean } from './ambient.ts';
 import { hottestOf } from './danger-bands.ts';
-import { addDays, byMoment, daysBetween, hoursBetween, instantMs } from './dates.ts';
 import { crossing, type FitPoint } from './fit.ts';
+import { byMoment, hoursBetween, instantMs } from './moments.ts';
 import type { Now } from './stretches.ts';
 import type { HeatAssumption, HeatWhy } from './why.ts';
 

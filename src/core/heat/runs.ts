@@ -1,6 +1,7 @@
+import { addDays, daysBetween } from '../calendar.ts';
 import type { Moment, PileReading } from '../picture/types.ts';
 import { lowestOf } from './danger-bands.ts';
-import { byMoment, dateOfDay, dayNumber, daysBetween, hoursBetween, instantMs } from './dates.ts';
+import { byMoment, hoursBetween, instantMs } from './moments.ts';
 import type { DayCount, DepthRange, RuleSet } from './rule-sets.ts';
 
 /** After a turn the probe meets mixed material; a low this soon is shown, and breaks nothing. Common practice. */
@@ -109,8 +110,7 @@ export function evidenceRows(
   to: string,
 ): EvidenceRow[] {
   const rows: EvidenceRow[] = [];
-  for (let day = dayNumber(from); day <= dayNumber(to); day++) {
-    const localDate = dateOfDay(day);
+  for (let localDate = from; localDate <= to; localDate = addDays(localDate, 1)) {
     const all = judged.filter((reading) => reading.localDate === localDate);
     const used = all.filter((reading) => reading.use === 'judged');
     const broke = used.filter((reading) => !reading.holds && !reading.excused);

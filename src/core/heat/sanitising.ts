@@ -1,6 +1,7 @@
 import type { RuleSetName } from '#records';
+import { addDays, daysBetween } from '../calendar.ts';
 import type { Batch, Moment } from '../picture/types.ts';
-import { addDays, addHours, byMoment, daysBetween, hoursBetween, instantMs } from './dates.ts';
+import { addHours, byMoment, hoursBetween, instantMs } from './moments.ts';
 import { type RuleSet, VECTOR_ATTRACTION } from './rule-sets.ts';
 import {
   bestMean,

@@ -1,6 +1,6 @@
 import type { RuleSetName } from '#records';
 import type { Batch, Joining, Moment } from '../picture/types.ts';
-import { byMoment, instantMs } from './dates.ts';
+import { byMoment, instantMs } from './moments.ts';
 import { type DayCount, type DepthRange, RULE_SET_DATA, type RuleSet } from './rule-sets.ts';
 import {
   bestMean,

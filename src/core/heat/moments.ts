@@ -1,23 +1,6 @@
 import type { Moment } from '../picture/types.ts';
 
-const DAY_MS = 86_400_000;
 const HOUR_MS = 3_600_000;
-
-/** Days since 1970-01-01 of a local date, so that dates can be counted without a zone. */
-export function dayNumber(localDate: string): number {
-  const ms = Date.parse(`${localDate}T00:00:00Z`);
-  if (Number.isNaN(ms)) throw new RangeError(`localDate ${localDate}: expected YYYY-MM-DD`);
-  return ms / DAY_MS;
-}
-
-/** The local date that `dayNumber` stands for. */
-export const dateOfDay = (day: number): string => new Date(day * DAY_MS).toISOString().slice(0, 10);
-
-/** `localDate` moved by whole days. */
-export const addDays = (localDate: string, days: number): string => dateOfDay(dayNumber(localDate) + days);
-
-/** Whole local dates from `from` to `to`; 0 on the same date. */
-export const daysBetween = (from: string, to: string): number => dayNumber(to) - dayNumber(from);
 
 /** Milliseconds of a UTC instant. */
 export function instantMs(at: string): number {
