@@ -135,7 +135,7 @@ export {
   sanitising,
   vectorAttraction,
 } from './heat/sanitising.ts';
-export type { Now, SanitisingOptions } from './heat/stretches.ts';
+export type { HeatHistory, Now, SanitisingOptions } from './heat/stretches.ts';
 export type { HeatAssumption, HeatAssumptionCode, HeatWhy } from './heat/why.ts';
 export { type Acceptance, type AcceptsList, acceptance } from './mix/accepts.ts';
 export {

@@ -1,9 +1,9 @@
 import type { RuleSetName } from '#records';
 import { addDays } from '../calendar.ts';
-import type { Batch, PileReading } from '../picture/types.ts';
+import type { PileReading } from '../picture/types.ts';
 import { RULE_SET_DATA, type RuleSet } from './rule-sets.ts';
 import { type Sanitising, type SanitisingReason, sanitising } from './sanitising.ts';
-import type { Now, SanitisingOptions } from './stretches.ts';
+import type { HeatHistory, Now, SanitisingOptions } from './stretches.ts';
 
 /** How the site's regulator lets a drum prove heat; null where nobody has said. */
 export type DrumWay = 'in-vessel' | 'closed-pile' | null;
@@ -19,23 +19,14 @@ export type DrumProofInput = {
   noShortCircuit: boolean | null;
 };
 
-const nobody: Batch = {
-  id: 'drum',
-  name: 'drum',
+/** A drum has no turns or joins of its own to count: only its readings speak. */
+const drumHistory: Omit<HeatHistory, 'readings'> = {
   state: 'closed',
   startedAt: null,
   closedAt: null,
-  sources: {},
-  readings: [],
   turns: [],
-  covers: [],
-  moisture: [],
   joinings: [],
-  removals: [],
-  samples: [],
-  labs: [],
-  hold: null,
-  kin: [],
+  covers: [],
 };
 
 const spanHours = (rule: RuleSet): number => rule.hours ?? (rule.days ?? 0) * 24;
@@ -75,7 +66,7 @@ export function drumProof(
   const since = addDays(now.localDate, -Math.ceil(neededHours / 24));
   const readings = drum.readings.filter((r) => r.localDate >= since && r.celsius.length >= 2);
   const answer = sanitising(
-    { ...nobody, readings },
+    { ...drumHistory, readings },
     rule,
     { ...options, depthCm: options.depthCm ?? { fromCm: 0, toCm: 1000 } },
     now,

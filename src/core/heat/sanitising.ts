@@ -1,6 +1,6 @@
 import type { RuleSetName } from '#records';
 import { addDays, daysBetween } from '../calendar.ts';
-import type { Batch, Moment } from '../picture/types.ts';
+import type { Moment } from '../picture/types.ts';
 import { addHours, byMoment, hoursBetween, instantMs } from './moments.ts';
 import { type RuleSet, VECTOR_ATTRACTION } from './rule-sets.ts';
 import {
@@ -17,6 +17,7 @@ import {
 } from './runs.ts';
 import {
   after,
+  type HeatHistory,
   isMet,
   lastStretch,
   type Now,
@@ -194,7 +195,7 @@ function breaks(judged: readonly JudgedReading[], rule: RuleSet, run: HeatRun | 
   return [{ code: 'low', localDate, celsius, levelCelsius: rule.levelCelsius, entry }];
 }
 
-function coverRemarks(batch: Batch, start: Moment | null, now: Now): SanitisingReason[] {
+function coverRemarks(batch: HeatHistory, start: Moment | null, now: Now): SanitisingReason[] {
   const seen = new Set<number>();
   const bad = [
     ...batch.covers.filter((c) => c.on && c.layer === 'mature-compost' && c.fromProven !== true),
@@ -217,7 +218,7 @@ function coverRemarks(batch: Batch, start: Moment | null, now: Now): SanitisingR
  * @example three daily readings of 55 °C at 45 cm under 'vessel-3d' → { verdict: 'met', counted: 3, needed: 3 }
  */
 export function sanitising(
-  batch: Batch,
+  batch: HeatHistory,
   ruleSet: RuleSetName | RuleSet,
   options: SanitisingOptions,
   now: Now,
@@ -356,5 +357,5 @@ function unusable(judged: readonly JudgedReading[], { depthCm, doubtful }: Setti
  * @source 40 CFR 503.33(b)(5), 1993 (from memory)
  * @example fourteen daily readings of 46 °C → { verdict: 'met', counted: 14, needed: 14 }
  */
-export const vectorAttraction = (batch: Batch, options: SanitisingOptions, now: Now): Sanitising =>
+export const vectorAttraction = (batch: HeatHistory, options: SanitisingOptions, now: Now): Sanitising =>
   sanitising(batch, VECTOR_ATTRACTION, { ...options, counting: 'daily-readings' }, now);

@@ -29,6 +29,12 @@ export type SanitisingOptions = {
   doubtfulUntil?: string | null;
 };
 
+/** What of a batch the proof of heat rests on. */
+export type HeatHistory = Pick<
+  Batch,
+  'state' | 'startedAt' | 'closedAt' | 'readings' | 'turns' | 'joinings' | 'covers'
+>;
+
 export type Now = { at: string; localDate: string };
 
 /** A rule with the site's own ways of applying it. */
@@ -71,7 +77,7 @@ export function runsIn(judged: readonly JudgedReading[], { rule, counting }: Set
   return countsHours(rule, counting) ? runsByHour(judged, rule) : runsByDay(judged, rule);
 }
 
-function metIn(batch: Batch, start: Moment | null, until: Moment, setting: Setting): boolean {
+function metIn(batch: HeatHistory, start: Moment | null, until: Moment, setting: Setting): boolean {
   const inside = <T extends Moment>(moments: readonly T[]) =>
     moments.filter((moment) => after(moment, start) && byMoment(moment, until) < 0);
   const turns = inside(batch.turns);
@@ -80,7 +86,7 @@ function metIn(batch: Batch, start: Moment | null, until: Moment, setting: Setti
 }
 
 /** Walks through what was added: fresh restarts, a join stays proven only if both were, a split inherits. */
-export function lastStretch(batch: Batch, setting: Setting, now: Now): Stretch {
+export function lastStretch(batch: HeatHistory, setting: Setting, now: Now): Stretch {
   let stretch: Stretch = { start: null, why: null, inherited: null };
   const joinings = batch.joinings
     .filter((joining) => instantMs(joining.at) <= instantMs(now.at))

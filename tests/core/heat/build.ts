@@ -43,8 +43,6 @@ export function batchOf(more: Partial<Batch> = {}): Batch {
     startedAt: null,
     closedAt: null,
     sources: {},
-    level: null,
-    goneAt: null,
     readings: [],
     turns: [],
     covers: [],
@@ -55,6 +53,8 @@ export function batchOf(more: Partial<Batch> = {}): Batch {
     labs: [],
     hold: null,
     kin: [],
+    level: null,
+    goneAt: null,
     ...more,
   };
 }

@@ -265,7 +265,13 @@ describe('leaving the site', () => {
   it('lets go what lacks nothing, and names what it lacks', () => {
     expect(ask(cured())).toMatchObject({ may: true, held: false, missing: [] });
     const hold = { ...momentAt(66, 660), why: 'salmonella' };
-    const problem = { ...momentAt(67, 670), topic: 'odour' as const, place: 'pile B', note: null };
+    const problem = {
+      ...momentAt(67, 670),
+      topic: 'odour' as const,
+      place: 'pile B',
+      note: null,
+      strength: null,
+    };
     const elsewhere = { ...problem, entry: 671, place: 'pile C' };
     const found = ask(cured({ hold }), { problems: [problem, elsewhere], labStandard: 'california' });
     expect(found).toMatchObject({ may: false, held: true });
