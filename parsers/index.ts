@@ -1,3 +1,5 @@
 // Free text becomes typed records, requests and doubts. Pure: the moment, the zone and the site come in as arguments.
 // Which steps a message goes through, and in what order, stands in pipeline.ts.
 export type { BookContext, ReadContext } from './context.ts';
+export { readMessage } from './pipeline.ts';
+export { contextForSite } from './site-context.ts';

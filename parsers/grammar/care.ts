@@ -1,0 +1,290 @@
+import type { FieldRecord } from '#records';
+import { drop } from '../plausible.ts';
+import { bare, type Item, isKnown, placesOf, type Reader, type Scope, type Slots, take } from '../reading.ts';
+import { sense } from '../tokens.ts';
+import { strangePlace } from '../warmth.ts';
+
+/**
+ * The places a pile-bound record is about: those named, else the one just spoken of, else the only pile.
+ * `ask` where the site has several and none was named.
+ */
+export function pilesOf(
+  slots: Slots,
+  scope: Scope,
+): { places: string[] } | { ask: 'no-place' | 'which-places' } {
+  const named = placesOf(slots);
+  if (named.length > 0) return { places: named };
+  const { piles } = scope.context;
+  const every = slots.get('all').length > 0;
+  const both = slots.get('both').length > 0;
+  const many = slots.get('many').length > 0;
+  if (every || both || many) {
+    const stated = slots.nums.find((tok) => tok.n!.unit === null)?.n!.value;
+    const expected = both || (many && !every) ? 2 : piles.length;
+    if (stated !== undefined ? stated === piles.length : expected === piles.length)
+      return { places: [...piles] };
+    return { ask: 'which-places' };
+  }
+  if (scope.carry.place && scope.carry.place !== 'ambient') return { places: [scope.carry.place] };
+  if (piles.length === 1) return { places: [piles[0]!] };
+  return { ask: 'no-place' };
+}
+
+/** One record for each place; a doubt for a place that is unknown, gone, or not said. */
+export function forEachPlace(
+  slots: Slots,
+  scope: Scope,
+  make: (place: string) => FieldRecord,
+  field: 'pile' | 'place' = 'pile',
+): Item[] {
+  const found = pilesOf(slots, scope);
+  if ('ask' in found) {
+    const choices =
+      found.ask === 'which-places'
+        ? [
+            {
+              say: scope.context.piles.map((pile) => pile.replace(/^pile /, '')).join(' '),
+              record: make(scope.context.piles[0] ?? 'pile'),
+              records: scope.context.piles.map(make),
+            },
+          ]
+        : scope.context.piles.slice(0, 6).map((place) => ({ say: place, record: make(place) }));
+    return [
+      { doubt: { record: { ...make('?'), [field]: null }, why: found.ask, choices: [...choices, drop] } },
+    ];
+  }
+  return found.places.map((place) => placed(place, scope, make(place), field));
+}
+
+/** The record, or the doubt that its place raises. */
+export function placed(place: string, scope: Scope, record: FieldRecord, field = 'pile'): Item {
+  if (!isKnown(place, scope.context)) return { doubt: strangePlace(record, place, scope.context, field) };
+  return { record };
+}
+
+const WHOLE = ['both', 'all', 'many', 'pilehead'];
+
+export const turning: Reader = {
+  rule: 'turning',
+  on: ['turn'],
+  read(tokens, scope) {
+    const slots = take(tokens, ['turn', 'place', ...WHOLE, 'cond!', 'with', 'machine']);
+    if (!slots || slots.get('turn').length !== 1 || scope.asked) return null;
+    if (slots.get('machine').length > 0 && !slots.all.some((one) => one.cls === 'prep:with')) return null;
+    const into = slots.all.findIndex(
+      (one) => one.cls === 'prep:into' || one.cls === 'prep:to' || one.cls === 'prep:in',
+    );
+    const named = slots.all.map((one, k) => ({ ...one, k })).filter((one) => one.cls === 'place');
+    if (
+      named.some((one) =>
+        ['drum', 'exit', 'ambient', 'floor', 'lift'].includes(sense(one.tok, 'place') ?? ''),
+      )
+    ) {
+      if (scope.context.piles.length > 0) return null;
+    }
+    if (into >= 0 && named.length === 2 && named[0]!.k < into && named[1]!.k > into) {
+      const [from, to] = placesOf(slots);
+      if (!from || !to) return null;
+      if (!isKnown(from, scope.context))
+        return [placed(from, scope, { kind: 'turning', pile: from, movedTo: to })];
+      const record: FieldRecord = { kind: 'turning', pile: from, movedTo: to };
+      return isKnown(to, scope.context) || /^bay /.test(to)
+        ? [{ record }]
+        : [{ doubt: strangePlace(record, to, scope.context, 'movedTo') }];
+    }
+    if (
+      named.length === 0 &&
+      slots.get('pilehead').length > 0 &&
+      slots.get('many').length === 0 &&
+      slots.get('both').length === 0 &&
+      slots.get('all').length === 0 &&
+      !scope.carry.place
+    ) {
+      // `turned pile` names none.
+    }
+    return forEachPlace(slots, scope, (pile) => ({ kind: 'turning', pile }));
+  },
+};
+
+export const cover: Reader = {
+  rule: 'cover',
+  on: ['cover', 'uncover', 'layer'],
+  read(tokens, scope) {
+    const slots = take(tokens, [
+      'uncover',
+      'cover',
+      'layer',
+      'place',
+      'material',
+      'remove',
+      'add',
+      'fixback',
+      ...WHOLE,
+      'move',
+      'deep',
+      'be',
+    ]);
+    if (!slots || scope.asked) return null;
+    if (slots.get('cover').length + slots.get('uncover').length > 2) return null;
+    const materials = slots.get('material').map((tok) => sense(tok, 'material')!);
+    if (
+      materials.some(
+        (m) =>
+          ![
+            'mature-compost',
+            'finished-compost',
+            'wood-chips',
+            'straw',
+            'leaves',
+            'cardboard',
+            'sawdust',
+          ].includes(m),
+      )
+    )
+      return null;
+    const verb = slots.get('cover').length > 0 || slots.get('uncover').length > 0;
+    const layerToks = slots.get('layer');
+    const taken = slots.get('remove').length > 0 || slots.get('move').length > 0;
+    const off =
+      slots.all.some((one) => one.cls === 'prep:off') ||
+      slots.get('uncover').length > 0 ||
+      (taken &&
+        layerToks.length > 0 &&
+        slots.all.some((one) => one.cls === 'prep:from' || one.cls === 'prep:off' || one.cls === 'prep:of'));
+    const on =
+      slots.all.some((one) => one.cls === 'prep:on' || one.cls === 'prep:to') || slots.get('add').length > 0;
+    const bareTarped = layerToks.some((tok) => tok.s === 'tarped');
+    if (!verb && !(layerToks.length > 0 && (off || on || bareTarped || taken))) return null;
+    if (!verb && taken && !off) return null;
+    // A material with no covering word is a load, not a cover.
+    const layers: ('mature-compost' | 'wood-chips' | 'geotextile' | 'tarp' | 'unspecified')[] = [];
+    const add = (layer: (typeof layers)[number]) => !layers.includes(layer) && layers.push(layer);
+    for (const one of slots.all) {
+      if (one.cls === 'layer') {
+        const layer = sense(one.tok, 'layer') as (typeof layers)[number];
+        if (layer !== 'unspecified') add(layer);
+      }
+      if (one.cls === 'material') {
+        const m = sense(one.tok, 'material')!;
+        add(
+          m === 'mature-compost' || m === 'finished-compost'
+            ? 'mature-compost'
+            : m === 'wood-chips'
+              ? 'wood-chips'
+              : 'unspecified',
+        );
+      }
+    }
+    if (materials.length > 0 && !verb && layers.length === materials.length) return null;
+    if (layers.length === 0) {
+      const sheet = slots
+        .get('cover')
+        .map((tok) => sense(tok, 'cover'))
+        .find((v) => v === 'tarp' || v === 'geotextile');
+      layers.push((sheet as 'tarp') ?? 'unspecified');
+    }
+    const places = placesOf(slots);
+    if (places.some((place) => ['exit', 'ambient', 'floor', 'lift'].includes(place))) return null;
+    return layers.flatMap((layer) =>
+      forEachPlace(slots, scope, (pile) => ({ kind: 'cover', pile, layer, on: !off })),
+    );
+  },
+};
+
+export const moisture: Reader = {
+  rule: 'moisture',
+  on: ['feel', 'squeeze', 'n'],
+  read(tokens, scope) {
+    const slots = take(tokens, [
+      'feel',
+      'squeeze',
+      'place',
+      'n',
+      'point',
+      ...WHOLE,
+      'be',
+      'deep?',
+      'moistverb',
+      'tempword',
+      'ok',
+      'strength',
+      'gloss',
+    ]);
+    if (!slots || scope.asked) return null;
+    const percents = slots.nums.filter((tok) => tok.n!.unit === '%');
+    const feels = [...new Set(slots.get('feel').map((tok) => sense(tok, 'feel')!))];
+    const others = slots.nums.filter((tok) => tok.n!.unit !== '%');
+    const whole = slots.get('all').length + slots.get('both').length + slots.get('many').length > 0;
+    const placeNums = others.filter((tok) => sense(tok, 'place?') !== undefined);
+    const places = placesOf(slots);
+    let scoped = slots;
+    if (others.length > 0 && !whole) {
+      if (placeNums.length !== others.length || places.length > 0) return null;
+      scoped = { ...slots, get: (cls: string) => (cls === 'place' ? placeNums : slots.get(cls)) } as Slots;
+    }
+    const named = placesOf(scoped);
+    if (named.some((place) => ['ambient', 'floor', 'lift', 'exit'].includes(place))) return null;
+    const squeezed = slots.get('squeeze').length > 0;
+    if (percents.length > 0) {
+      if (feels.length > 0) return null;
+      if (percents.length === named.length && percents.length > 1)
+        return named.map((place, k) => percentRecord(place, percents[k]!.n!.value, scope));
+      if (percents.length !== 1 || percents[0]!.n!.to !== undefined) return null;
+      if (!squeezed && named.length === 0) return null;
+      const n = percents[0]!.n!;
+      return forEachPlace(
+        scoped,
+        scope,
+        (place) =>
+          bare({
+            kind: 'moisture' as const,
+            place,
+            percent: Math.min(n.value, 100),
+            approximate: n.approximate ? true : undefined,
+          }),
+        'place',
+      ).map((item) =>
+        'record' in item && n.value > 100
+          ? {
+              doubt: {
+                record: { ...item.record, percent: n.value },
+                why: 'impossible-value' as const,
+                choices:
+                  n.value / 10 <= 100
+                    ? [
+                        {
+                          say: String(n.value / 10),
+                          record: { ...item.record, percent: n.value / 10 } as FieldRecord,
+                        },
+                        drop,
+                      ]
+                    : [drop],
+              },
+            }
+          : item,
+      );
+    }
+    if (feels.length === 0) return null;
+    const order = ['dripping', 'wet', 'dry', 'right'];
+    if (
+      feels.length > 1 &&
+      !(feels.length === 2 && feels.includes('right') && squeezed && !feels.includes('dry')) &&
+      !(feels.includes('wet') && feels.includes('dripping'))
+    )
+      return null;
+    const feel = (
+      feels.length > 1 && feels.includes('right')
+        ? feels.includes('dripping')
+          ? 'right'
+          : feels.find((f) => f !== 'right')!
+        : feels.sort((a, b) => order.indexOf(a) - order.indexOf(b))[0]
+    ) as 'dry';
+    if (named.length === 0 && !squeezed && !scope.carry.place && !whole && slots.get('pilehead').length === 0)
+      return null;
+    return forEachPlace(scoped, scope, (place) => ({ kind: 'moisture', place, feel }), 'place');
+  },
+};
+
+function percentRecord(place: string, percent: number, scope: Scope): Item {
+  return placed(place, scope, { kind: 'moisture', place, percent: Math.min(100, percent) }, 'place');
+}

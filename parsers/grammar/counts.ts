@@ -1,0 +1,258 @@
+import { type FieldRecord, isMassUnit, isTimeUnit, isVolumeUnit, toKg, toLitres, toMin } from '#records';
+import { drop, say } from '../plausible.ts';
+import { bare, isKnown, placesOf, type Reader, take, tidy } from '../reading.ts';
+import { sense } from '../tokens.ts';
+import { strangePlace } from '../warmth.ts';
+import { amountOf, plainAmount } from './amounts.ts';
+import { forEachPlace } from './care.ts';
+
+/** How much there is: `drum 3/4 full`, `chips down to 2 m3`, `pile B half full`. */
+export const level: Reader = {
+  rule: 'level',
+  on: ['full', 'down-to', 'emptyadj', 'fulladj'],
+  read(tokens, scope) {
+    const slots = take(tokens, [
+      'full',
+      'down-to',
+      'n',
+      'place',
+      'material',
+      'container',
+      'pilehead',
+      'emptyadj',
+      'be',
+      'approx',
+      'halfway',
+      'foreign!',
+    ]);
+    if (!slots || scope.asked) return null;
+    const places = placesOf(slots);
+    const materials = [...new Set(slots.get('material').map((tok) => sense(tok, 'material')!))];
+    if (places.length + materials.length !== 1) return null;
+    if (places[0] && ['ambient', 'lift', 'floor'].includes(places[0])) return null;
+    const subject = places[0]
+      ? { place: places[0] }
+      : { material: materials[0] === 'mature-compost' ? 'finished-compost' : materials[0]! };
+    const n = slots.nums[0]?.n;
+    if (slots.nums.length > 1) return null;
+    const approximate = n?.approximate ? { approximate: true } : {};
+    const full = slots.get('full').length > 0;
+    if (places[0] && n && !full && !isVolumeUnit(n.unit) && !n.fraction && n.unit !== '%') return null;
+    let amount: Record<string, unknown> | null = null;
+    if (n && (n.fraction || n.unit === '%') && n.value >= 0) {
+      if (!full && materials.length === 0) return null;
+      const fraction = n.unit === '%' ? n.value / 100 : n.value;
+      if (fraction > 1)
+        return full
+          ? [
+              {
+                doubt: {
+                  record: { kind: 'level', ...subject, fraction },
+                  why: 'impossible-value',
+                  choices: [drop],
+                },
+              },
+            ]
+          : null;
+      amount = { fraction: tidy(fraction) };
+    } else if (n && materials.length > 0) {
+      if (slots.get('down-to').length === 0) return null;
+      if (isVolumeUnit(n.unit)) amount = { litres: tidy(toLitres(n.value, n.unit)) };
+      else if (isMassUnit(n.unit)) amount = { kg: tidy(toKg(n.value, n.unit)) };
+      else {
+        const counted = amountOf(slots, scope);
+        if (!counted?.container) return null;
+        amount = plainAmount(counted);
+      }
+    } else if (n && isVolumeUnit(n.unit) && places.length > 0 && slots.get('down-to').length > 0)
+      amount = { litres: tidy(toLitres(n.value, n.unit)) };
+    else if (!n && places[0]?.startsWith('drum') && full && slots.get('emptyadj').length === 0)
+      amount = { fraction: 1 };
+    else if (!n && places[0]?.startsWith('drum') && slots.get('emptyadj').length > 0)
+      amount = { fraction: 0 };
+    if (!amount || (n && n.value < 0)) return null;
+    if (slots.get('container').length > 0 && !('container' in amount)) return null;
+    const record = bare({ kind: 'level' as const, ...subject, ...amount, ...approximate }) as FieldRecord;
+    if (places[0] && !isKnown(places[0], scope.context))
+      return [{ doubt: strangePlace(record, places[0], scope.context) }];
+    return [{ record }];
+  },
+};
+
+export const sample: Reader = {
+  rule: 'sample',
+  on: ['sample'],
+  read(tokens, scope) {
+    const slots = take(tokens, [
+      'sample',
+      'place',
+      'n',
+      'add',
+      'remove',
+      'lab',
+      'all',
+      'both',
+      'many',
+      'container',
+      'be',
+    ]);
+    if (!slots || scope.asked) return null;
+    const counts = slots.nums.filter((tok) => tok.n!.unit === null && Number.isInteger(tok.n!.value));
+    if (counts.length !== slots.nums.length || counts.length > 2) return null;
+    const places = placesOf(slots);
+    const spare = counts.filter(
+      (tok) =>
+        !(
+          places.length === 0 &&
+          sense(tok, 'place?') !== undefined &&
+          tok === counts.at(-1) &&
+          counts.length > 0 &&
+          slots.all
+            .slice(
+              0,
+              slots.all.findIndex((one) => one.tok === tok),
+            )
+            .some((one) => one.cls.startsWith('prep'))
+        ),
+    );
+    const named = counts.filter((tok) => !spare.includes(tok));
+    const count = spare[0]?.n!.value;
+    const scoped =
+      named.length > 0
+        ? { ...slots, get: (cls: string) => (cls === 'place' ? named : slots.get(cls)) }
+        : slots;
+    if (
+      placesOf(scoped).length === 0 &&
+      !scope.carry.place &&
+      scope.context.piles.length > 1 &&
+      count === undefined &&
+      slots.get('lab').length === 0 &&
+      slots.get('sample').every((tok) => !tok.s.includes(' '))
+    )
+      return null;
+    return forEachPlace(
+      scoped,
+      scope,
+      (pile) => bare({ kind: 'sample' as const, pile, count }) as FieldRecord,
+    );
+  },
+};
+
+/** What each analyte can be, in the unit it is most often given in. Bounds only catch slips. */
+const ANALYTES: Readonly<Record<string, readonly [number, number]>> = {
+  pH: [0, 14],
+  moisture: [0, 100],
+  'organic-matter': [0, 100],
+  'C:N': [1, 600],
+  carbon: [0, 100],
+  nitrogen: [0, 30],
+};
+
+export const labResult: Reader = {
+  rule: 'lab-result',
+  on: ['analyte'],
+  read(tokens, scope) {
+    const slots = take(
+      tokens,
+      [
+        'analyte',
+        'lab',
+        'place',
+        'n',
+        'labunit',
+        'qualifier',
+        'sample',
+        'below',
+        'above',
+        'unit',
+        'be',
+        'absent',
+        'remove!',
+        'add',
+        'per',
+        'approx',
+        'squeeze!',
+      ],
+      0,
+    );
+    if (!slots || scope.asked) return null;
+    const analytes = slots.get('analyte').map((tok) => sense(tok, 'analyte')!);
+    if (analytes.length !== 1) return null;
+    const analyte = analytes[0]!;
+    const places = placesOf(slots);
+    if (places.length > 1 || places.some((place) => ['ambient', 'floor', 'lift'].includes(place)))
+      return null;
+    const marks = slots.all.filter((one) => one.cls === 'sep').map((one) => one.tok.s);
+    let qualifier: '<' | '>' | 'not-detected' | undefined;
+    if (slots.get('absent').length > 0) qualifier = 'not-detected';
+    else if (slots.get('below').length > 0 || marks.includes('<')) qualifier = '<';
+    else if (slots.get('above').length > 0 || marks.includes('>')) qualifier = '>';
+    const labUnits = slots.get('labunit').map((tok) => sense(tok, 'labunit')!);
+    const [n, per] = slots.nums.map((tok) => tok.n!);
+    // `< 3 MPN/4 g`: the number inside the unit belongs to the unit.
+    if (slots.nums.length > 2 || (slots.nums.length === 2 && labUnits.length === 0)) return null;
+    void per;
+    if (!n && qualifier !== 'not-detected') return null;
+    if (n?.to !== undefined || n?.fraction) return null;
+    const value = qualifier === 'not-detected' && !n ? undefined : n?.value;
+    const unit = labUnits[0] ?? (n?.unit && n.unit !== 'deg' ? n.unit : undefined);
+    const make = (place: string, v = value): FieldRecord =>
+      bare({ kind: 'lab-result' as const, place, analyte, value: v, unit, qualifier }) as FieldRecord;
+    const bounds = ANALYTES[analyte];
+    const found = forEachPlace(slots, scope, (place) => make(place), 'place');
+    if (value === undefined || !bounds || (value >= bounds[0] && value <= bounds[1])) return found;
+    return found.map((item) => {
+      if (!('record' in item)) return item;
+      const choices = [value / 10, value / 100]
+        .map(tidy)
+        .filter((v) => v >= bounds[0] && v <= bounds[1])
+        .slice(0, 1)
+        .map((v) => ({ say: say(v), record: { ...item.record, value: v } as FieldRecord }));
+      return {
+        doubt: { record: item.record, why: 'impossible-value' as const, choices: [...choices, drop] },
+      };
+    });
+  },
+};
+
+/** People's time: `3 people 2 hours`, `4 volunteers 3h each`, `2.5 h on site`. */
+export const hours: Reader = {
+  rule: 'hours',
+  on: ['n'],
+  read(tokens, scope) {
+    const slots = take(tokens, [
+      'n',
+      'person',
+      'work',
+      'each',
+      'total',
+      'approx',
+      'add',
+      'hourword',
+      'be',
+      'turn!',
+      'place!',
+      'self',
+    ]);
+    if (!slots || scope.asked) return null;
+    const timed = slots.nums.filter((tok) => isTimeUnit(tok.n!.unit) && tok.n!.unit !== 'd');
+    if (timed.length !== 1) return null;
+    const others = slots.nums.filter((tok) => !timed.includes(tok));
+    const persons = slots.get('person').length > 0;
+    const worked = slots.get('work').length > 0 || (slots.get('hourword').length > 0 && persons);
+    if (!persons && !worked) return null;
+    if (timed[0]!.n!.unit === 'min' && !worked) return null;
+    if (others.length > 1 || others.some((tok) => tok.n!.unit !== null || !Number.isInteger(tok.n!.value)))
+      return null;
+    if (others.length === 1 && !persons && !slots.all.some((one) => one.tok.s === 'x')) return null;
+    const n = timed[0]!.n!;
+    if (n.to !== undefined) return null;
+    const spent = tidy(toMin(n.value, n.unit as 'h') / 60);
+    const people = others[0]?.n!.value;
+    if (people === undefined && persons && !worked) return null;
+    const record = bare({ kind: 'hours' as const, people, hours: spent });
+    if (spent < 0 || spent > 24 * Math.max(people ?? 10, 1))
+      return [{ doubt: { record, why: 'impossible-value', choices: [drop] } }];
+    return [{ record }];
+  },
+};

@@ -1,0 +1,200 @@
+import { type FieldRecord, isTimeUnit, toMin } from '#records';
+import { containerOf, drop, say, slipsOf } from '../plausible.ts';
+import { bare, type Item, isKnown, placesOf, type Reader, take } from '../reading.ts';
+import { sense } from '../tokens.ts';
+import { strangePlace } from '../warmth.ts';
+import { amountOf, plainAmount } from './amounts.ts';
+
+type Discharge = Extract<FieldRecord, { kind: 'discharge' }>;
+
+const isDrum = (place: string) => /^drum\b/.test(place);
+
+/** What came out of the drum: `emptied the drum onto B`, `drum discharge 520 kg to B`. */
+export const discharge: Reader = {
+  rule: 'discharge',
+  on: ['discharge', 'empty', 'remove', 'move', 'drum'],
+  read(tokens, scope) {
+    const slots = take(tokens, [
+      'discharge',
+      'empty',
+      'place',
+      'n',
+      'container',
+      'remove',
+      'move',
+      'material',
+      'total',
+      'net',
+      'gross',
+      'approx',
+      'pilehead',
+      'full',
+      'be',
+    ]);
+    if (!slots || scope.asked) return null;
+    const verb =
+      slots.get('discharge').length > 0 ||
+      slots.get('empty').length > 0 ||
+      slots.get('remove').length > 0 ||
+      slots.get('move').length > 0;
+    if (!verb) return null;
+    const places = placesOf(slots);
+    const drums = places.filter(isDrum);
+    const others = places.filter((place) => !isDrum(place) && place !== 'exit');
+    const out = slots.get('discharge').length > 0;
+    if (drums.length === 0 && !(out && scope.context.drums.length > 0)) return null;
+    if (
+      !out &&
+      slots.get('empty').length === 0 &&
+      !slots.all.some((one) => ['prep:from', 'prep:out', 'prep:of', 'prep:off'].includes(one.cls))
+    )
+      return null;
+    if (drums.length > 1 || others.length > 1) return null;
+    const materials = slots.get('material').map((tok) => sense(tok, 'material'));
+    if (materials.some((m) => m !== 'finished-compost' && m !== 'mature-compost')) return null;
+    const amount = amountOf(slots, scope, true);
+    if (amount === null) return null;
+    // `pile` is where it went; the drum is named only where the site has several.
+    const pile = others[0];
+    if (slots.get('pilehead').length > 0 && !pile) return null;
+    const drum = drums[0];
+    const record = bare({
+      kind: 'discharge' as const,
+      pile,
+      place: scope.context.drums.length > 1 ? drum : undefined,
+      ...plainAmount(amount),
+      basis:
+        amount?.kg !== undefined
+          ? slots.get('net').length > 0 || !amount.container
+            ? ('net' as const)
+            : ('gross' as const)
+          : undefined,
+      approximate: amount?.approximate,
+    }) as Discharge;
+    if (pile && !isKnown(pile, scope.context))
+      return [{ doubt: strangePlace(record, pile, scope.context, 'pile') }];
+    const holds =
+      (scope.context.drums.find((one) => one.name === drum) ?? scope.context.drums[0])?.litres ?? 20_000;
+    const fits = (kg: number) => kg <= holds * 1.05;
+    const n = slots.nums.find((tok) => tok.n!.unit !== null || !amount?.container)?.n;
+    if (amount?.kg !== undefined && n) {
+      const scaleKg = amount.kg / n.value;
+      if (n.value < 0 || !fits(amount.kg)) {
+        const choices = slipsOf(n.value)
+          .filter((v) => fits(v * scaleKg) && v * scaleKg > 5)
+          .slice(0, 3)
+          .map((v) => ({ say: say(v), record: { ...record, kg: v * scaleKg } }));
+        return [{ doubt: { record, why: 'too-heavy', choices: [...choices, drop] } }];
+      }
+      if (n.perhaps !== undefined && fits(n.perhaps * scaleKg))
+        return [
+          {
+            doubt: {
+              record,
+              why: 'number-ambiguous',
+              choices: [
+                { say: say(n.value), record },
+                { say: say(n.perhaps), record: { ...record, kg: n.perhaps * scaleKg } },
+                drop,
+              ],
+            },
+          },
+        ];
+    }
+    if (amount?.litres !== undefined && amount.litres > holds * 1.2)
+      return [{ doubt: { record, why: 'too-heavy', choices: [drop] } }];
+    if (amount?.container && amount.count !== undefined) {
+      const each = containerOf(scope.context, amount.container)?.litres;
+      if (each && each * amount.count > holds * 1.5)
+        return [{ doubt: { record, why: 'too-heavy', choices: [drop] } }];
+    }
+    return [{ record, typed: amount?.typed ?? null }];
+  },
+};
+
+/** How the drum is set: `drum auto 45 min fan low`, `fan high`, `drum off`. */
+export const drumSetting: Reader = {
+  rule: 'drum-setting',
+  on: ['mode', 'speed', 'every'],
+  read(tokens, scope) {
+    const slots = take(tokens, [
+      'place',
+      'fan',
+      'mode',
+      'speed',
+      'every',
+      'n',
+      'set',
+      'drum',
+      'turn',
+      'add',
+      'each',
+      'be',
+      'machine',
+    ]);
+    if (!slots || scope.asked) return null;
+    const places = placesOf(slots);
+    const drum = places.find(isDrum);
+    if (places.some((place) => !isDrum(place)) || places.length > 1) return null;
+    const fanAt = slots.all.findIndex(
+      (one) => one.cls === 'fan' || (one.cls === 'machine' && sense(one.tok, 'fan') !== undefined),
+    );
+    if (!drum && fanAt < 0) return null;
+    if (slots.get('machine').some((tok) => sense(tok, 'fan') === undefined)) return null;
+    let mode: 'automatic' | 'manual' | 'off' | undefined;
+    let fan: 'off' | 'low' | 'high' | undefined;
+    let everyMin: number | undefined;
+    const drumAt = slots.all.findIndex((one) => one.cls === 'place');
+    slots.all.forEach((one, k) => {
+      const nearFan =
+        fanAt >= 0 &&
+        (drumAt < 0 || Math.abs(k - fanAt) <= 2) &&
+        !(drumAt >= 0 && drumAt < fanAt && k < fanAt);
+      if (one.cls === 'mode') {
+        const m = sense(one.tok, 'mode')!;
+        if (m === 'off' && nearFan) fan = 'off';
+        else if (m === 'on') return;
+        else if (m !== 'on') mode = m as 'off';
+      } else if (one.cls === 'speed' && nearFan) fan = sense(one.tok, 'speed') as 'low';
+    });
+    if (fan === undefined && fanAt >= 0) {
+      const speeds = slots.all.flatMap((one, k) =>
+        sense(one.tok, 'speed') !== undefined ? [{ k, v: sense(one.tok, 'speed')! }] : [],
+      );
+      const near = speeds.sort((a, b) => Math.abs(a.k - fanAt) - Math.abs(b.k - fanAt))[0];
+      if (near) fan = near.v as 'low';
+    }
+    if (fanAt >= 0 && fan === undefined) return null;
+    const timed = slots.nums.filter((tok) => isTimeUnit(tok.n!.unit));
+    const loose = slots.nums.filter((tok) => tok.n!.unit === null);
+    if (slots.nums.length > 1 || timed.length + loose.length !== slots.nums.length) return null;
+    if (timed[0]) everyMin = toMin(timed[0].n!.value, timed[0].n!.unit as 'min');
+    else if (loose[0]) {
+      if (!(mode === 'automatic' || slots.get('every').length > 0)) return null;
+      everyMin = loose[0].n!.value;
+    }
+    if (
+      mode === undefined &&
+      fan === undefined &&
+      !(
+        everyMin !== undefined &&
+        drum &&
+        (slots.get('every').length > 0 || slots.get('each').length > 0 || slots.get('set').length > 0)
+      )
+    )
+      return null;
+    if (mode === 'off' && everyMin !== undefined) return null;
+    if (drum && !isKnown(drum, scope.context)) return null;
+    if (scope.context.drums.length === 0) return null;
+    const record = bare({
+      kind: 'drum-setting' as const,
+      mode,
+      everyMin,
+      fan,
+      place: scope.context.drums.length > 1 ? drum : undefined,
+    });
+    if (everyMin !== undefined && (everyMin <= 0 || everyMin > 2880))
+      return [{ doubt: { record, why: 'impossible-value', choices: [drop] } }];
+    return [{ record }] as Item[];
+  },
+};

@@ -1,0 +1,65 @@
+// The readers: one for each kind of thing said. A new kind is one reader and one line in these lists.
+// Where two could read the same words, the earlier in the list does.
+import type { Reader } from '../reading.ts';
+import { cover, moisture, turning } from './care.ts';
+import { hours, labResult, level, sample } from './counts.ts';
+import { discharge, drumSetting } from './drum.ts';
+import { delivery, pileEvent, rejected, removal, screening, transfer } from './moves.ts';
+import {
+  accepts,
+  amend,
+  jobs,
+  language,
+  lookups,
+  placeRequest,
+  plainRequest,
+  plannedMix,
+  show,
+  undo,
+} from './requests.ts';
+import { closed, setting, tareSetting } from './settings.ts';
+import { temperature } from './temperature.ts';
+import { chore, problem, resolved, weather } from './troubles.ts';
+import { weighIn } from './weigh-in.ts';
+
+export const READERS: readonly Reader[] = [
+  // An empty container's weight and a load sent back would else pass for intake.
+  tareSetting,
+  rejected,
+  // Words that take something out again come before words that put in.
+  transfer,
+  discharge,
+  removal,
+  screening,
+  delivery,
+  drumSetting,
+  level,
+  labResult,
+  chore,
+  resolved,
+  weighIn,
+  moisture,
+  temperature,
+  cover,
+  turning,
+  pileEvent,
+  sample,
+  hours,
+  weather,
+  problem,
+];
+
+export const REQUEST_READERS: readonly Reader[] = [
+  undo,
+  amend,
+  jobs,
+  show,
+  closed,
+  setting,
+  plannedMix,
+  language,
+  lookups,
+  accepts,
+  placeRequest,
+  plainRequest,
+];

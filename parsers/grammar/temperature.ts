@@ -1,0 +1,339 @@
+import { type FieldRecord, type HeldRecord, isLengthUnit, toCm } from '#records';
+import { drop } from '../plausible.ts';
+import { type Item, type Reader, type Scope, type Slots, take, tidy } from '../reading.ts';
+import { type Num, sense, type Tok } from '../tokens.ts';
+import { judgeReading } from '../warmth.ts';
+
+const ACCEPTS = [
+  'n',
+  'place',
+  'point',
+  'deep',
+  'tempword',
+  'both',
+  'all',
+  'many',
+  'pilehead',
+  'or',
+  'unsure',
+  'degree',
+  'be',
+  'squeeze!',
+  'numero',
+  'rangeword',
+  'squeeze?',
+  'mixed',
+];
+
+const isDepth = (n: Num) => isLengthUnit(n.unit);
+const isDegrees = (n: Num) => n.unit === null || n.unit === 'C' || n.unit === 'F' || n.unit === 'deg';
+
+type Piece =
+  | { kind: 'place'; place: string }
+  | { kind: 'figure'; n: Num }
+  | { kind: 'point'; point: string }
+  | { kind: 'depth'; cm: number }
+  | { kind: 'link' };
+
+/** Temperatures: `B 41 43 39`, `pile 3 north 130 mid 142`, `140 @ 2'`, `A 55`, `ambient 12`, `all 4 piles 60`. */
+export const temperature: Reader = {
+  rule: 'temperature',
+  on: ['n'],
+  read(tokens, scope) {
+    const slots = take(tokens, ACCEPTS);
+    if (!slots || slots.nums.length === 0) return null;
+    const pieces = piecesOf(slots, scope);
+    if (!pieces) return null;
+    const figures = pieces.filter((piece) => piece.kind === 'figure');
+    if (figures.length === 0) return null;
+    if (figures.some((piece) => !isDegrees((piece as { n: Num }).n))) return null;
+    if (figures.some((piece) => (piece as { n: Num }).n.fraction || (piece as { n: Num }).n.hash))
+      return null;
+    return readPieces(pieces, slots, scope, tokens);
+  },
+};
+
+function piecesOf(slots: Slots, scope: Scope): Piece[] | null {
+  const pieces: Piece[] = [];
+  const many =
+    slots.get('both').length > 0 ||
+    slots.get('all').length > 0 ||
+    slots.get('many').length > 0 ||
+    slots.get('pilehead').length > 0;
+  let counted = false;
+  for (let k = 0; k < slots.all.length; k++) {
+    const { cls, tok } = slots.all[k]!;
+    if (cls === 'place') pieces.push({ kind: 'place', place: sense(tok, 'place') ?? sense(tok, 'place?')! });
+    else if (cls === 'point') pieces.push({ kind: 'point', point: sense(tok, 'point')! });
+    else if (cls === 'n') {
+      const n = tok.n!;
+      const next = slots.all[k + 1];
+      const previous = slots.all[k - 1];
+      if (
+        many &&
+        !counted &&
+        n.unit === null &&
+        Number.isInteger(n.value) &&
+        (next?.cls === 'many' || next?.cls === 'pilehead') &&
+        previous?.cls !== 'n'
+      ) {
+        counted = true;
+        if (n.value !== scope.context.piles.length) return null;
+        continue;
+      }
+      // A number that names a pile, where a figure of its own follows: `1 138, 2 141`, `la 1 138`.
+      const place = sense(tok, 'place?');
+      if (place && n.unit === null && asPlace(slots, k)) pieces.push({ kind: 'place', place });
+      else if (isDepth(n)) pieces.push({ kind: 'depth', cm: tidy(toCm(n.value, n.unit as 'cm')) });
+      else pieces.push({ kind: 'figure', n });
+    } else if (cls === 'rangeword') pieces.push({ kind: 'link' });
+  }
+  // `135 to 140`, `entre 40 et 43`: one point with its upper value.
+  for (let k = 1; k < pieces.length - 1; k++) {
+    const [low, link, high] = [pieces[k - 1]!, pieces[k]!, pieces[k + 1]!];
+    if (link.kind !== 'link') continue;
+    if (
+      low.kind === 'figure' &&
+      high.kind === 'figure' &&
+      low.n.to === undefined &&
+      high.n.to === undefined
+    ) {
+      pieces.splice(k - 1, 3, {
+        kind: 'figure',
+        n: { ...low.n, to: high.n.value, unit: high.n.unit ?? low.n.unit },
+      });
+      k--;
+    }
+  }
+  return pieces.filter((piece) => piece.kind !== 'link');
+}
+
+function asPlace(slots: Slots, k: number): boolean {
+  const next = slots.all
+    .slice(k + 1)
+    .find(
+      (one) =>
+        one.cls !== 'fill' &&
+        one.cls !== 'sep' &&
+        !one.cls.startsWith('prep') &&
+        one.cls !== 'point' &&
+        one.cls !== 'be',
+    );
+  if (next?.cls !== 'n' || next.tok.n!.value < 20 || isDepth(next.tok.n!)) return false;
+  const before = slots.all
+    .slice(0, k)
+    .findLast((one) => one.cls !== 'fill' && !one.cls.startsWith('prep') && one.cls !== 'be');
+  if (!before) return true;
+  if (before.cls === 'sep')
+    return before.tok.s === ',' || before.tok.s === '-' || before.tok.s === ';' || before.tok.s === '/';
+  return before.cls === 'n' || before.cls === 'and' || before.cls === 'many' || before.cls === 'pilehead';
+}
+
+function readPieces(pieces: Piece[], slots: Slots, scope: Scope, tokens: readonly Tok[]): Item[] | null {
+  const { context } = scope;
+  const whole = slots.get('both').length > 0 || slots.get('all').length > 0 || slots.get('many').length > 0;
+  const named = pieces
+    .filter((piece) => piece.kind === 'place')
+    .map((piece) => (piece as { place: string }).place);
+  const figures = pieces.filter((piece) => piece.kind === 'figure').map((piece) => (piece as { n: Num }).n);
+  if (new Set(named).size !== named.length) return null;
+  const or = slots.get('or').length > 0;
+  if (whole && named.length === 0) return everyPile(slots, figures, pieces, scope);
+  const places = named.length > 0 ? named : scope.carry.place ? [scope.carry.place] : [];
+  if (places.length === 0) return placeless(figures, slots, pieces, scope, tokens);
+  if (places.length > 1) {
+    const firstFigure = pieces.findIndex((piece) => piece.kind === 'figure');
+    const lastPlace = pieces.findLastIndex((piece) => piece.kind === 'place');
+    if (lastPlace > firstFigure) {
+      // `41 B, 43 C` is read piece by piece; `A 55 B 41` likewise.
+      return null;
+    }
+    if (figures.length === 1)
+      return places.flatMap(
+        (place) =>
+          one(
+            place,
+            pieces.filter((piece) => piece.kind !== 'place'),
+            slots,
+            scope,
+            or,
+          ) ?? [],
+      );
+    if (figures.length === places.length)
+      return places.flatMap(
+        (place, k) =>
+          one(
+            place,
+            [
+              {
+                kind: 'figure',
+                n: { ...figures[k]!, unit: figures[k]!.unit ?? figures.find((n) => n.unit)?.unit ?? null },
+              },
+            ],
+            slots,
+            scope,
+            false,
+          ) ?? [],
+      );
+    return null;
+  }
+  if (named.length === 1) {
+    const at = pieces.findIndex((piece) => piece.kind === 'place');
+    const before = pieces.slice(0, at).filter((piece) => piece.kind === 'figure');
+    // `41 in B` may stand so; figures on both sides of a place belong to two places.
+    if (before.length > 0 && pieces.slice(at + 1).some((piece) => piece.kind === 'figure')) return null;
+    if (before.length > 0 && scope.nextTok?.k === 'n') return null;
+    // Degrees before the place need their sign, or a word between: `3 B` says nothing.
+    if (
+      before.length > 0 &&
+      !slots.all.some(
+        (o) =>
+          o.cls === 'prep:in' ||
+          o.cls === 'prep:at' ||
+          o.cls === 'prep:on' ||
+          o.cls === 'prep:for' ||
+          o.cls === 'tempword',
+      ) &&
+      before.every((p) => (p as { n: Num }).n.unit === null)
+    )
+      return null;
+  }
+  return one(
+    places[0]!,
+    pieces.filter((piece) => piece.kind !== 'place'),
+    slots,
+    scope,
+    or,
+  );
+}
+
+/** One place: its figures, each depth a record of its own. */
+function one(
+  place: string,
+  pieces: readonly Piece[],
+  slots: Slots,
+  scope: Scope,
+  or: boolean,
+): Item[] | null {
+  const { context } = scope;
+  if (place === 'floor' || place === 'lift') return null;
+  const groups: { nums: Num[]; points: string[]; depthCm?: number }[] = [];
+  let current: { nums: Num[]; points: string[]; depthCm?: number } = { nums: [], points: [] };
+  const meaningful = pieces.filter((piece) => piece.kind !== 'place');
+  const depthFirst =
+    meaningful.findIndex((p) => p.kind === 'depth') < meaningful.findIndex((p) => p.kind === 'figure');
+  const hasDepth = meaningful.some((p) => p.kind === 'depth');
+  for (const piece of meaningful) {
+    if (piece.kind === 'depth') {
+      if (depthFirst) {
+        if (current.nums.length > 0) {
+          groups.push(current);
+          current = { nums: [], points: [] };
+        }
+        current.depthCm = piece.cm;
+      } else {
+        current.depthCm = piece.cm;
+        groups.push(current);
+        current = { nums: [], points: [] };
+      }
+    } else if (piece.kind === 'figure') current.nums.push(piece.n);
+    else if (piece.kind === 'point') current.points.push(piece.point);
+  }
+  if (current.nums.length > 0 || current.points.length > 0) groups.push(current);
+  if (hasDepth && groups.length === 2 && groups[1]!.nums.length === 0 && groups[1]!.points.length > 0) {
+    groups[0]!.points.push(...groups[1]!.points);
+    groups.pop();
+  }
+  const items: Item[] = [];
+  const said = groups.flatMap((group) => group.nums).find((n) => n.unit === 'C' || n.unit === 'F')?.unit;
+  for (const group of groups) {
+    if (group.nums.length === 0) return null;
+    if (group.points.length > 0 && group.points.length !== group.nums.length) {
+      if (!(group.points.length === 1 && group.nums.length > 1)) return null;
+      return null;
+    }
+    const nums = group.nums.map((n) =>
+      said && (n.unit === null || n.unit === 'deg') ? { ...n, unit: said } : n,
+    );
+    if (slots.get('unsure').length > 0 && !or) {
+      const read = judgeReading({ place, nums, points: group.points, depthCm: group.depthCm }, context);
+      if ('record' in read)
+        items.push({
+          doubt: {
+            record: read.record,
+            why: 'unclear',
+            choices: [{ say: read.typed, record: read.record }, drop],
+          },
+        });
+      else items.push(read);
+      continue;
+    }
+    items.push(judgeReading({ place, nums, points: group.points, depthCm: group.depthCm, or }, context));
+  }
+  return items;
+}
+
+/** `all 4 piles 60`, `both piles at 65`: every active pile where the number of them fits. */
+function everyPile(
+  slots: Slots,
+  figures: readonly Num[],
+  pieces: readonly Piece[],
+  scope: Scope,
+): Item[] | null {
+  const { context } = scope;
+  const headed =
+    slots.get('pilehead').length > 0 || slots.get('many').length > 0 || slots.get('both').length > 0;
+  if (!headed || figures.length !== 1) return null;
+  const all = slots.get('all').length > 0;
+  const fits = all || context.piles.length === 2;
+  if (fits && !(slots.get('both').length > 0 && context.piles.length !== 2))
+    return context.piles.flatMap((place) => one(place, pieces, slots, scope, false) ?? []);
+  const records = context.piles
+    .map((place) => judgeReading({ place, nums: figures }, context))
+    .flatMap((read) => ('record' in read ? [read.record] : []));
+  const first: FieldRecord | undefined = records[0];
+  return [
+    {
+      doubt: {
+        record: first ? { ...first, place: null } : { kind: 'temperature', place: null },
+        why: 'which-places',
+        choices: [...(first ? [{ say: String(context.piles.length), record: first, records }] : []), drop],
+      },
+    },
+  ];
+}
+
+/** A temperature with no place: the only pile of the site, or a doubt; a bare number is nobody's. */
+function placeless(
+  figures: readonly Num[],
+  slots: Slots,
+  pieces: readonly Piece[],
+  scope: Scope,
+  tokens: readonly Tok[],
+): Item[] | null {
+  const { context } = scope;
+  const clear =
+    slots.get('tempword').length > 0 ||
+    slots.get('degree').length > 0 ||
+    figures.some((n) => n.unit !== null);
+  if (!clear || scope.asked) return null;
+  const sites = context.piles.length + context.drums.length;
+  if (sites === 1 && context.piles.length === 1) return one(context.piles[0]!, pieces, slots, scope, false);
+  const choices = [...context.piles, ...context.drums.map((drum) => drum.name)]
+    .slice(0, 6)
+    .flatMap((place) => {
+      const read = judgeReading({ place, nums: figures }, context);
+      return 'record' in read ? [{ say: place, record: read.record }] : [];
+    });
+  void tokens;
+  const model = choices[0]?.record;
+  return [
+    {
+      doubt: {
+        record: { ...(model ?? { kind: 'temperature' }), place: null } as HeldRecord,
+        why: 'no-place',
+        choices: [...choices, drop],
+      },
+    },
+  ];
+}

@@ -1,0 +1,259 @@
+import type { Assumption, Doubt, FieldRecord, ParsedMessage, Request, Taken } from '#records';
+import { dangersIn } from './alarm.ts';
+import type { ReadContext } from './context.ts';
+import { type DateSpanLike, datesIn } from './dates.ts';
+import { pointInto } from './grammar/words.ts';
+import { approximations, corrections, places, units, wordNumbers } from './prepare.ts';
+import { type Carry, type Item, isSoft } from './reading.ts';
+import { type Reading, readSentence } from './sentences.ts';
+import { type Plain, plain, sliceOf, spanOf } from './text.ts';
+import { scan, sense, type Tok, understand } from './tokens.ts';
+import { vocabularyFor } from './vocabulary.ts';
+
+const emptyMessage = (): ParsedMessage => ({
+  records: [],
+  requests: [],
+  doubts: [],
+  unread: [],
+  assumed: [],
+  typed: [],
+  danger: [],
+  explain: [],
+});
+
+type Found = {
+  item: Item;
+  a: number;
+  b: number;
+  at: number;
+  rule: string;
+  date: DateSpanLike | null;
+  carried: boolean;
+};
+
+/**
+ * Reads one message: what goes into the log book, what is asked for, what must be asked about, and what
+ * nobody understood. Never throws on any text; linear in its length.
+ * @example readMessage('cart 66.5', context).records[0] // { kind: 'weigh-in', container: 'cart', kg: 66.5, basis: 'gross', … }
+ */
+export function readMessage(text: string, context: ReadContext): ParsedMessage {
+  const out = emptyMessage();
+  const message = plain(text.length > 20_000 ? text.slice(0, 20_000) : text);
+  if (message.text.trim() === '') return out;
+  pointInto(message);
+  const noted = readNote(message);
+  if (noted) {
+    out.records.push(noted);
+    out.assumed.push([]);
+    out.typed.push(null);
+    return out;
+  }
+  const vocabulary = vocabularyFor(context);
+  const dangers = dangersIn(text, message, context);
+  const dates = datesIn(message, context);
+  // The order matters: phrases before numbers in words (`three quarters of`), units before places (`41 C`),
+  // places before corrections (`turned B, no wait C`).
+  let tokens = understand(
+    scan(
+      message,
+      vocabulary.elisions,
+      dates.map((date) => ({ start: date.start, end: date.end, token: { when: date.when, span: date } })),
+    ),
+    vocabulary,
+  );
+  tokens = wordNumbers(tokens);
+  tokens = approximations(units(tokens, context));
+  tokens = corrections(places(tokens, context));
+  const found: Found[] = [];
+  const unread: [number, number][] = [];
+  const carry: Carry = { place: null, container: null, source: null };
+  let heading: DateSpanLike | null = null;
+  for (const sentence of sentencesOf(tokens)) {
+    if (sentence.tokens.length === 0) continue;
+    const opening = sentence.opens ? openingDate(sentence.tokens) : null;
+    if (opening) heading = opening;
+    const {
+      readings,
+      chunks,
+      tokens: read,
+    } = readSentence(sentence.tokens, sentence.asked, context, vocabulary, carry);
+    for (const reading of readings) {
+      const own = dateOf(reading, read, chunks);
+      for (const item of reading.items) {
+        const [a, b] = edges(reading, read);
+        found.push({
+          item,
+          a,
+          b,
+          at: a,
+          rule: reading.rule,
+          date: own ?? heading,
+          carried: !own && heading !== null,
+        });
+      }
+    }
+    for (const chunk of chunks) {
+      if (chunk.left.length === 0) continue;
+      const first = read[chunk.a]!;
+      const last = read[chunk.b - 1]!;
+      unread.push([first.a, last.b]);
+    }
+  }
+  emit(out, found, message, context);
+  for (const danger of dangers) danger.into(out);
+  for (const [a, b] of unread) {
+    const piece = sliceOf(message, a, b).trim();
+    if (piece) out.unread.push(piece);
+  }
+  return out;
+}
+
+/** `note: …` keeps the writer's words as they are. */
+function readNote(message: Plain): FieldRecord | null {
+  const match = /^\s*(?:note|nota|nb|memo|remarque|apunte)\s*[:-]\s*(\S[^]*)$/.exec(message.text);
+  if (!match) return null;
+  const start = match[0].length - match[1]!.length;
+  const text = sliceOf(message, start, message.text.length).trim().slice(0, 4000);
+  return text ? { kind: 'note', text, said: message.original.trim() } : null;
+}
+
+type Sentence = { tokens: Tok[]; asked: boolean; opens: boolean };
+
+/** Lines, and sentences within lines. */
+function sentencesOf(tokens: readonly Tok[]): Sentence[] {
+  const out: Sentence[] = [];
+  let current: Tok[] = [];
+  let opens = true;
+  const close = (asked: boolean, line: boolean) => {
+    if (current.length > 0) {
+      out.push({ tokens: current, asked, opens });
+      current = [];
+      opens = false;
+    }
+    if (line) opens = true;
+  };
+  for (const tok of tokens) {
+    if (tok.k === 'p' && tok.s === '\n') close(false, true);
+    else if (tok.k === 'p' && tok.s === '?') close(true, false);
+    else if (tok.k === 'p' && (tok.s === '.' || tok.s === '!' || tok.s === ';')) close(false, false);
+    else current.push(tok);
+  }
+  close(false, true);
+  return out;
+}
+
+function openingDate(tokens: readonly Tok[]): DateSpanLike | null {
+  for (const tok of tokens) {
+    if (tok.k === 'd') return tok.date!.span as DateSpanLike;
+    if (!isSoft(tok) && !tok.senses.some((s) => s.cls === 'fill' || s.cls === 'prep' || s.cls === 'article'))
+      return null;
+  }
+  return null;
+}
+
+/** The date inside a reading, else one that stands alone in its stretch between commas. */
+function dateOf(
+  reading: Reading,
+  tokens: readonly Tok[],
+  chunks: readonly { a: number; b: number }[],
+): DateSpanLike | null {
+  for (let k = reading.a; k < reading.b; k++)
+    if (tokens[k]!.k === 'd') return tokens[k]!.date!.span as DateSpanLike;
+  for (const chunk of chunks) {
+    if (reading.a < chunk.a || reading.a >= chunk.b) continue;
+    for (let k = chunk.a; k < chunk.b; k++)
+      if (tokens[k]!.k === 'd') return tokens[k]!.date!.span as DateSpanLike;
+  }
+  return null;
+}
+
+/** Where the reading begins and ends in the text, without the fillers at its edges. */
+function edges(reading: Reading, tokens: readonly Tok[]): [number, number] {
+  let a = reading.a;
+  let b = reading.b - 1;
+  const dull = (tok: Tok) =>
+    isSoft(tok) ||
+    (tok.k === 'w' &&
+      tok.senses.length > 0 &&
+      tok.senses.every((s) => s.cls === 'fill' || s.cls === 'and' || s.cls === 'then'));
+  while (a < b && dull(tokens[a]!)) a++;
+  while (b > a && dull(tokens[b]!)) b--;
+  return [tokens[a]!.a, tokens[b]!.b];
+}
+
+function emit(out: ParsedMessage, found: readonly Found[], message: Plain, context: ReadContext): void {
+  for (const one of found) {
+    const said = sliceOf(message, one.a, one.b);
+    const [start, end] = spanOf(message, one.a, one.b);
+    const assumed: Assumption[] = 'record' in one.item ? [...(one.item.assumed ?? [])] : [];
+    if (one.carried) assumed.push('date-carried');
+    const taken: Taken = { start, end, rule: one.rule, said, ...(assumed.length > 0 && { assumed }) };
+    const last = out.explain.at(-1);
+    if (!last || last.start !== start || last.rule !== one.rule) out.explain.push(taken);
+    if ('request' in one.item) {
+      pushRequest(out, { ...one.item.request, said });
+      continue;
+    }
+    const dated = <T extends { kind: string }>(record: T): T => ({
+      ...record,
+      ...(one.date?.when && !('when' in record) && { when: one.date.when }),
+      said,
+    });
+    if ('doubt' in one.item) {
+      out.doubts.push(mapDoubt(one.item.doubt, dated, said));
+      continue;
+    }
+    const record = dated(one.item.record);
+    if (one.date?.problem) {
+      out.doubts.push({
+        record: bareWhen(record),
+        why: one.date.problem,
+        choices: [
+          ...one.date.choices.map((choice) => ({
+            say: choice,
+            record: { ...record, when: choice } as FieldRecord,
+          })),
+          { say: 'drop', record: null },
+        ],
+        said,
+      });
+      continue;
+    }
+    out.records.push(record);
+    out.assumed.push(assumed);
+    out.typed.push(one.item.typed ?? null);
+  }
+  void context;
+}
+
+const bareWhen = (record: FieldRecord) => {
+  const { when: _when, ...rest } = record;
+  return rest;
+};
+
+function pushRequest(out: ParsedMessage, request: Request): void {
+  const same = out.requests.some(
+    (have) =>
+      have.request === request.request &&
+      have.place === request.place &&
+      have.name === request.name &&
+      request.request !== 'answer',
+  );
+  if (!same) out.requests.push(request);
+}
+
+function mapDoubt(doubt: Doubt, dated: <T extends { kind: string }>(record: T) => T, said: string): Doubt {
+  return {
+    ...doubt,
+    said,
+    record: dated(doubt.record),
+    ...(doubt.records && { records: doubt.records.map(dated) }),
+    choices: doubt.choices.map((choice) => ({
+      ...choice,
+      record: choice.record && dated(choice.record),
+      ...(choice.records && { records: choice.records.map(dated) }),
+    })),
+  };
+}
+
+export { sense };

@@ -1,0 +1,518 @@
+import type { Unit } from '#records';
+import type { ReadContext } from './context.ts';
+import type { Sense } from './lexicon.ts';
+import { type Num, num, sense, type Tok } from './tokens.ts';
+
+const isWord = (tok: Tok | undefined) => tok?.k === 'w';
+const punct = (tok: Tok | undefined, s: string) => tok?.k === 'p' && tok.s === s;
+const join = (a: Tok, b: Tok, more: Partial<Tok>): Tok => ({ ...a, b: b.b, ...more });
+
+/** Numbers in words become numbers: `sixty six point five`, `forty one`, `two and a half`. */
+export function wordNumbers(tokens: readonly Tok[]): Tok[] {
+  if (!tokens.some((tok) => tok.senses.some((s) => s.cls === 'numw' || s.cls === 'plus' || s.cls === 'frac')))
+    return tokens as Tok[];
+  const out: Tok[] = [];
+  for (let i = 0; i < tokens.length; ) {
+    const tok = tokens[i]!;
+    const previous = out.at(-1);
+    const plus = sense(tok, 'plus');
+    if (plus !== undefined && previous?.k === 'n' && previous.n!.to === undefined) {
+      previous.n = { ...previous.n!, value: previous.n!.value + Number(plus), decimals: 1 };
+      previous.b = tok.b;
+      previous.s += ` ${tok.s}`;
+      i++;
+      continue;
+    }
+    const frac = sense(tok, 'frac');
+    if (frac !== undefined) {
+      out.push({ ...tok, k: 'n', n: num(Number(frac), { fraction: true, decimals: 1, inWords: true }) });
+      i++;
+      continue;
+    }
+    if (sense(tok, 'numw') === undefined) {
+      out.push(tok);
+      i++;
+      continue;
+    }
+    const [value, end, decimals] = cardinal(tokens, i);
+    // A lone `one` is more often a pronoun; it stays a word that may count.
+    out.push(join(tok, tokens[end - 1]!, { k: 'n', s: 'n', n: num(value, { inWords: true, decimals }) }));
+    i = end;
+  }
+  return out;
+}
+
+function cardinal(tokens: readonly Tok[], start: number): [number, number, number] {
+  let total = 0;
+  let part = -1;
+  let i = start;
+  const valueAt = (k: number) => {
+    const v = tokens[k] && tokens[k]!.k === 'w' ? sense(tokens[k], 'numw') : undefined;
+    return v === undefined ? undefined : Number(v);
+  };
+  for (;;) {
+    let k = i;
+    if (part >= 0 && (sense(tokens[k], 'numand') !== undefined || punct(tokens[k], '-'))) k++;
+    const v = valueAt(k);
+    if (v === undefined) break;
+    const joined = k > i;
+    if (part < 0) part = v;
+    else if (v === 1000) {
+      total += Math.max(part, 1) * 1000;
+      part = 0;
+    } else if (v === 100) {
+      if (part === 0 || part >= 100) break;
+      part *= 100;
+    } else if (part === 0 && total > 0) part = v;
+    else if (part >= 100 && part % 100 === 0 && v < 100) part += v;
+    else {
+      const tens = part % 100;
+      const fits = tens >= 20 && tens % 10 === 0 && (v < 10 || ((tens === 60 || tens === 80) && v < 20));
+      if (!fits || (joined && v >= 20)) break;
+      part += v;
+    }
+    i = k + 1;
+  }
+  let value = total + Math.max(part, 0);
+  let decimals = 0;
+  if (sense(tokens[i], 'decimal') !== undefined) {
+    let k = i + 1;
+    let digits = '';
+    const first = valueAt(k);
+    if (first !== undefined && first >= 10 && first < 100) {
+      const [two, end] = cardinal(tokens, k);
+      digits = String(two);
+      k = end;
+    } else for (let v = first; v !== undefined && v < 10; v = valueAt(++k)) digits += String(v);
+    if (digits) {
+      value = Number(`${value}.${digits}`);
+      decimals = digits.length;
+      i = k;
+    }
+  }
+  return [value, i, decimals];
+}
+
+const GLUED_ONLY = new Set<string>(['m', 'd', 'g', 't', 'h', 'a']);
+
+/** Units join the number before them; `4 lb 6 oz` becomes one number; `135-140` one with its `to`. */
+export function units(tokens: readonly Tok[], context: ReadContext): Tok[] {
+  const out: Tok[] = [];
+  for (let i = 0; i < tokens.length; i++) {
+    const tok = tokens[i]!;
+    if (tok.k !== 'n') {
+      out.push(tok);
+      continue;
+    }
+    const n: Num = { ...tok.n! };
+    let end = i;
+    const before = out.at(-1);
+    if (punct(before, '#') && tok.glued) {
+      n.hash = true;
+      out.pop();
+    }
+    const sign = out.at(-1);
+    if (sign && punct(sign, '-') && tok.glued && !sign.glued && out.at(-2)?.k !== 'n' && !isLineStart(out)) {
+      n.value = -n.value;
+      n.negative = true;
+      out.pop();
+    }
+    if (
+      sign &&
+      punct(sign, '-') &&
+      tok.glued &&
+      !sign.glued &&
+      isLineStart(out) &&
+      tok.n!.unit === null &&
+      out.at(-1) === sign
+    ) {
+      // `-8 kg cart` opening a line is a bullet far more often than a sign: left as it is.
+    }
+    let unit = unitAt(tokens, end + 1, tok, context);
+    // `135-140`, `61.5 - 15.5`, `40 - 43 C`
+    const dash = tokens[end + 1];
+    if (
+      !unit &&
+      punct(dash, '-') &&
+      tokens[end + 2]?.k === 'n' &&
+      !punct(tokens[end + 3], '-') &&
+      dash!.glued === tokens[end + 2]!.glued
+    ) {
+      const second = tokens[end + 2]!;
+      n.to = second.n!.value;
+      n.decimals = Math.max(n.decimals, second.n!.decimals);
+      end += 2;
+      unit = unitAt(tokens, end + 1, second, context);
+    } else if (
+      unit &&
+      unit.unit !== 'deg' &&
+      punct(tokens[unit.end], '-') &&
+      tokens[unit.end + 1]?.k === 'n'
+    ) {
+      const second = tokens[unit.end + 1]!;
+      const again = unitAt(tokens, unit.end + 2, second, context);
+      if (again?.unit === unit.unit) {
+        n.to = second.n!.value;
+        unit = again;
+      }
+    }
+    if (unit) {
+      n.unit = unit.unit;
+      end = unit.end - 1;
+      const minor = tokens[end + 1];
+      if (minor?.k === 'n' && n.to === undefined) {
+        const small = unitAt(tokens, end + 2, minor, context);
+        const whole = n.decimals === 0 && minor.n!.value > 0;
+        if (whole && n.unit === 'lb' && small?.unit === 'oz' && minor.n!.value < 16) {
+          n.value += minor.n!.value / 16;
+          n.decimals = 2;
+          end = small.end - 1;
+        } else if (whole && n.unit === 'ft' && small?.unit === 'in' && minor.n!.value < 12) {
+          n.value += minor.n!.value / 12;
+          n.decimals = 2;
+          end = small.end - 1;
+        }
+      }
+    }
+    let a = tok.a;
+    if (n.hash || n.negative) a -= 1;
+    out.push({ ...tok, a, b: tokens[end]!.b, n, glued: n.hash || n.negative ? false : tok.glued });
+    i = end;
+  }
+  return out;
+}
+
+const isLineStart = (out: readonly Tok[]) => {
+  const before = out.at(-2);
+  return before === undefined || punct(before, '\n');
+};
+
+function unitAt(
+  tokens: readonly Tok[],
+  k: number,
+  number: Tok,
+  context: ReadContext,
+): { unit: Unit | 'deg'; end: number } | null {
+  const tok = tokens[k];
+  if (!tok) return null;
+  if (tok.k === 'p') {
+    if (tok.s === '%') return { unit: '%', end: k + 1 };
+    if (tok.s === '#' && tok.glued && !(tokens[k + 1]?.k === 'n' && tokens[k + 1]!.glued))
+      return { unit: 'lb', end: k + 1 };
+    if (tok.s === "'" && tok.glued) return { unit: 'ft', end: k + 1 };
+    if (tok.s === '"' && tok.glued) return { unit: 'in', end: k + 1 };
+    if (tok.s === '°') {
+      const scale = sense(tokens[k + 1], 'unit');
+      if ((scale === 'C' || scale === 'F') && (tokens[k + 1]!.glued || !isPileLetter(tokens, k + 1, context)))
+        return { unit: scale, end: k + 2 };
+      return { unit: 'deg', end: k + 1 };
+    }
+    return null;
+  }
+  const unit = sense(tok, 'unit') as Unit | 'deg' | undefined;
+  if (!unit) return null;
+  const spaced = !tok.glued;
+  if (tok.s.length === 1) {
+    if (spaced && (unit === 'C' || unit === 'F') && isPileLetter(tokens, k, context)) return null;
+    if (spaced && GLUED_ONLY.has(tok.s) && !(tok.s === 't' || tok.s === 'h')) return null;
+    if (spaced && (tok.s === 'h' || tok.s === 't') && number.n!.fraction) return null;
+  }
+  if (unit === 'in' && tok.s === 'in' && spaced) {
+    const next = tokens[k + 1];
+    if (sense(next, 'deep') === undefined && next !== undefined && !(next.k === 'p')) return null;
+  }
+  if (unit === 'deg') {
+    const next = tokens[k + 1];
+    const scale = sense(next, 'unit');
+    if ((scale === 'C' || scale === 'F') && !(next!.s.length === 1 && isPileLetter(tokens, k + 1, context)))
+      return { unit: scale, end: k + 2 };
+  }
+  return { unit, end: k + 1 };
+}
+
+/** `B 41 C 22`: a letter that is a pile of the site and has its own figure or word after it is the pile. */
+function isPileLetter(tokens: readonly Tok[], k: number, context: ReadContext): boolean {
+  const tok = tokens[k]!;
+  if (!context.piles.includes(`pile ${tok.s.toUpperCase()}`)) return false;
+  let next = tokens[k + 1];
+  let step = 1;
+  while (
+    next &&
+    (sense(next, 'prep') === 'at' ||
+      punct(next, ':') ||
+      punct(next, '=') ||
+      sense(next, 'be') !== undefined ||
+      sense(next, 'point') !== undefined)
+  )
+    next = tokens[k + ++step];
+  if (!next || (next.k === 'p' && next.s !== '-')) return false;
+  if (next.k === 'n') return true;
+  return ['feel', 'turn', 'cover', 'topic', 'full', 'finish', 'ready', 'start', 'uncover', 'squeeze'].some(
+    (cls) => sense(next, cls) !== undefined,
+  );
+}
+
+/** `about 60`, `low 80s`, `~41` keep their number, marked approximate. */
+export function approximations(tokens: readonly Tok[]): Tok[] {
+  const out: Tok[] = [];
+  for (let i = 0; i < tokens.length; i++) {
+    const tok = tokens[i]!;
+    if (tok.k === 'n') {
+      const n = tok.n!;
+      const s = tokens[i + 1];
+      const tens = n.value % 10 === 0 && n.unit === null && n.to === undefined && n.value >= 10;
+      const plural = tens && s?.k === 'w' && s.s === 's' && s.glued;
+      const before = out.at(-1);
+      const band = ['lowof', 'midof', 'highof'].find((cls) => before && sense(before, cls) !== undefined);
+      if (plural || (tens && band && sense(tokens[i - 2], 'article') !== undefined)) {
+        const add = band === 'lowof' ? 2 : band === 'midof' ? 5 : band === 'highof' ? 8 : 0;
+        if (band) out.pop();
+        out.push({
+          ...tok,
+          a: band ? before!.a : tok.a,
+          b: plural ? s!.b : tok.b,
+          n: { ...n, value: n.value + add, approximate: true },
+        });
+        if (plural) i++;
+        continue;
+      }
+      if (before && (sense(before, 'approx') !== undefined || punct(before, '~'))) {
+        out.pop();
+        out.push({ ...tok, a: before.a, n: { ...n, approximate: true }, glued: before.glued });
+        continue;
+      }
+      if (s && sense(s, 'ish') !== undefined) {
+        out.push({ ...tok, b: s.b, n: { ...n, approximate: true } });
+        i++;
+        continue;
+      }
+    }
+    out.push(tok);
+  }
+  return out;
+}
+
+/** A slip put right in the same breath: `42 lb no wait 24` is 24 lb, `turned B, no wait C` is C. */
+export function corrections(tokens: readonly Tok[]): Tok[] {
+  if (!tokens.some((tok) => sense(tok, 'correct') !== undefined)) return tokens as Tok[];
+  const out: Tok[] = [...tokens];
+  for (let i = 1; i < out.length - 1; i++) {
+    if (sense(out[i], 'correct') === undefined) continue;
+    let left = i - 1;
+    while (left >= 0 && (isFiller(out[left]!) || out[left]!.k === 'p') && out[left]!.s !== '\n') left--;
+    let right = i + 1;
+    while (
+      right < out.length &&
+      (isFiller(out[right]!) ||
+        sense(out[right], 'correct') !== undefined ||
+        (out[right]!.k === 'p' && out[right]!.s !== '\n'))
+    )
+      right++;
+    const was = out[left];
+    const now = out[right];
+    if (!was || !now) continue;
+    if (was.k === 'n' && now.k === 'n') {
+      const n = { ...now.n!, unit: now.n!.unit ?? was.n!.unit };
+      if (sense(was, 'place?') !== undefined && n.unit === null) n.unit = null;
+      out.splice(left, right - left + 1, { ...now, a: was.a, n, senses: now.senses, glued: false });
+      i = left;
+      continue;
+    }
+    for (const cls of ['place', 'container', 'material', 'source', 'feel', 'layer', 'point'] as const) {
+      if (was.k === 'w' && now.k === 'w' && sense(was, cls) !== undefined && sense(now, cls) !== undefined) {
+        out.splice(left, right - left + 1, { ...now, a: was.a });
+        i = left;
+        break;
+      }
+    }
+  }
+  return out;
+}
+
+const isFiller = (tok: Tok) =>
+  tok.k === 'w' &&
+  tok.senses.some((s) => s.cls === 'fill' || s.cls === 'article') &&
+  sense(tok, 'place') === undefined;
+
+/** Pile and bay names: `pile B`, `bay 3`, `piles A and B`, a bare `B`; numbers that may name a pile are marked. */
+export function places(tokens: readonly Tok[], context: ReadContext): Tok[] {
+  const out: Tok[] = [];
+  const numbered = context.piles.some((pile) => /^pile \d+$/.test(pile));
+  let plural: string | null = null;
+  for (let i = 0; i < tokens.length; i++) {
+    const tok = tokens[i]!;
+    const head = sense(tok, 'pilehead');
+    if (head !== undefined) {
+      let k = i + 1;
+      while (
+        sense(tokens[k], 'numero') !== undefined ||
+        punct(tokens[k], '#') ||
+        (punct(tokens[k], '-') && tokens[k]!.glued)
+      )
+        k++;
+      const label = tokens[k];
+      const name = label && labelOf(label, tokens[k + 1], head, context, numbered);
+      if (name) {
+        plural = sense(tok, 'many') !== undefined ? head : null;
+        const val = head === 'pile' && name === '' ? head : `${head} ${name}`;
+        out.push(
+          join(tok, label!, { k: 'w', senses: [{ cls: 'place', val: canonical(val, context), lang: null }] }),
+        );
+        i = k;
+        continue;
+      }
+      if (head === 'drum' && sense(tok, 'container') === undefined) {
+        const drum = context.drums[0]?.name ?? 'drum';
+        out.push({
+          ...tok,
+          senses: [
+            { cls: 'place', val: context.drums.length > 0 ? drum : 'drum', lang: null },
+            { cls: 'drum', val: '', lang: null },
+            ...tok.senses,
+          ],
+        });
+        continue;
+      }
+      out.push(tok);
+      continue;
+    }
+    if (plural && tok.k === 'n' && tok.n!.unit === null && Number.isInteger(tok.n!.value)) {
+      const before = out.at(-1);
+      const val = `${plural} ${tok.n!.value}`;
+      const next = tokens[i + 1];
+      const linked = before && (isListLink(before) || sense(before, 'place') !== undefined);
+      const figures = next && (next.k === 'n' || sense(next, 'point') !== undefined) && !isListLink(before!);
+      if (linked && !figures && context.piles.includes(val)) {
+        out.push({ ...tok, k: 'w', senses: [{ cls: 'place', val, lang: null }] });
+        continue;
+      }
+    }
+    if (!isListLink(tok) && sense(tok, 'fill') === undefined)
+      if (tok.k !== 'w' || !isLetter(tok)) plural = tok.k === 'p' && tok.s === '\n' ? null : plural;
+    if (tok.k === 'w' && isLetter(tok)) {
+      const senses = letterSenses(tok, tokens, i, out, context);
+      out.push(senses ? { ...tok, senses } : tok);
+      continue;
+    }
+    if (
+      tok.k === 'n' &&
+      numbered &&
+      tok.n!.unit === null &&
+      Number.isInteger(tok.n!.value) &&
+      !tok.n!.fraction
+    ) {
+      const val = `pile ${tok.n!.value}`;
+      if (context.piles.includes(val)) {
+        out.push({ ...tok, senses: [...tok.senses, { cls: 'place?', val, lang: null }] });
+        continue;
+      }
+    }
+    out.push(tok);
+  }
+  return out;
+}
+
+const isLetter = (tok: Tok) => tok.s.length === 1 && tok.s >= 'a' && tok.s <= 'z';
+const isListLink = (tok: Tok) =>
+  sense(tok, 'and') !== undefined ||
+  (tok.k === 'p' && (tok.s === ',' || tok.s === '+' || tok.s === '&' || tok.s === '/'));
+
+const canonical = (place: string, context: ReadContext) => {
+  const drum = context.drums.find(
+    (one) => one.name === place || (place === 'drum 1' && one.name === 'drum' && context.drums.length === 1),
+  );
+  return drum?.name ?? place;
+};
+
+function labelOf(
+  label: Tok,
+  next: Tok | undefined,
+  head: string,
+  context: ReadContext,
+  numbered: boolean,
+): string | null {
+  if (label.k === 'n') {
+    const n = label.n!;
+    if (
+      n.unit !== null ||
+      n.fraction ||
+      n.to !== undefined ||
+      !Number.isInteger(n.value) ||
+      n.value < 1 ||
+      n.value > 99 ||
+      n.approximate
+    )
+      return null;
+    if (
+      context.piles.includes(`${head} ${n.value}`) ||
+      context.drums.some((drum) => drum.name === `${head} ${n.value}`)
+    )
+      return String(n.value);
+    if (head === 'drum') return next?.k === 'n' ? String(n.value) : null;
+    if (head === 'bay' && n.value < 40) return String(n.value);
+    if (n.hash) return String(n.value);
+    if (!numbered) return n.value < 30 || next?.k === 'n' ? String(n.value) : null;
+    return n.value < 30 || next?.k === 'n' ? String(n.value) : null;
+  }
+  if (label.k !== 'w') return null;
+  const spoken = sense(label, 'letter');
+  if (spoken) return spoken;
+  if (!isLetter(label) || head === 'drum') return null;
+  // `pile a chauffe`, `pile a 45`: an `a` after the head is the letter where a pile A is there.
+  const letter = label.s.toUpperCase();
+  if (context.piles.includes(`${head} ${letter}`)) return letter;
+  if (label.upper || label.senses.length === 0) return letter;
+  return null;
+}
+
+function letterSenses(
+  tok: Tok,
+  tokens: readonly Tok[],
+  i: number,
+  out: readonly Tok[],
+  context: ReadContext,
+): readonly Sense[] | null {
+  const val = `pile ${tok.s.toUpperCase()}`;
+  const known = context.piles.includes(val);
+  const next = tokens[i + 1];
+  const before = out.at(-1);
+  const asPlace: Sense = { cls: 'place', val, lang: null };
+  if (!known) {
+    if (!tok.upper || tok.s === 'i' || tok.senses.length > 0) return null;
+    return [
+      { cls: 'place', val, lang: null },
+      { cls: 'stranger', val, lang: null },
+    ];
+  }
+  if (tok.upper && !(tok.s === 'a' && before === undefined && next?.k === 'w' && isLowerWord(next)))
+    return [asPlace];
+  // Lower case: a figure of its own must follow, or a list of places stands around it.
+  const figure =
+    next?.k === 'n' &&
+    (next.n!.unit === null ||
+      next.n!.unit === 'C' ||
+      next.n!.unit === 'F' ||
+      next.n!.unit === 'deg' ||
+      next.n!.unit === '%');
+  if (tok.s === 'a') {
+    const bound =
+      before &&
+      (sense(before, 'container') !== undefined ||
+        sense(before, 'material') !== undefined ||
+        sense(before, 'place') !== undefined ||
+        sense(before, 'prep') === 'at');
+    const counted =
+      sense(tokens[i + 2], 'container') !== undefined || sense(tokens[i + 2], 'material') !== undefined;
+    return figure && !bound && !counted ? [asPlace] : null;
+  }
+  return tok.senses.length === 0 || figure ? [asPlace, ...tok.senses] : [...tok.senses, asPlace];
+}
+
+const isLowerWord = (tok: Tok) =>
+  isWord(tok) &&
+  !tok.upper &&
+  !tok.senses.some((s) =>
+    ['feel', 'turn', 'topic', 'full', 'finish', 'ready', 'prep', 'cover', 'fill', 'point', 'and'].includes(
+      s.cls,
+    ),
+  );

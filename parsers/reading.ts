@@ -1,0 +1,173 @@
+import type { Assumption, Doubt, FieldRecord, Request } from '#records';
+import type { ReadContext } from './context.ts';
+import { sense, type Tok } from './tokens.ts';
+
+/** What has been settled by the pieces already read: later pieces may lean on it. */
+export type Carry = {
+  place: string | null;
+  container: string | null;
+  source: string | null;
+};
+
+/** One thing a reader found: a record, a doubt or a request. */
+export type Item =
+  | { record: FieldRecord; assumed?: Assumption[]; typed?: string | null }
+  | { doubt: Doubt }
+  | { request: Request };
+
+export type Scope = {
+  context: ReadContext;
+  carry: Carry;
+  asked: boolean;
+  nextTok?: Tok | undefined;
+  prevTok?: Tok | undefined;
+  slipped: boolean;
+};
+
+/** A reader: one kind of thing said. It reads a whole run of tokens or nothing at all. */
+export type Reader = {
+  rule: string;
+  /** Classes of words one of which must be there. */
+  on: readonly string[];
+  read: (tokens: readonly Tok[], scope: Scope) => Item[] | null;
+};
+
+/** Classes that no reader minds. */
+const ALWAYS = new Set(['fill', 'prep', 'and', 'article', 'plural', 'greet']);
+
+/** The tokens of a run by class, in order; `all` keeps every token with the class it was taken for. */
+export type Slots = {
+  get: (cls: string) => readonly Tok[];
+  val: (cls: string) => string | undefined;
+  nums: readonly Tok[];
+  all: readonly { cls: string; tok: Tok }[];
+  dates: readonly Tok[];
+  unknown: readonly Tok[];
+};
+
+const EMPTY: readonly Tok[] = [];
+const SOFT = new Set([
+  ',',
+  '+',
+  '&',
+  '-',
+  ':',
+  '/',
+  '(',
+  ')',
+  '>',
+  '|',
+  '*',
+  '"',
+  '=',
+  '.',
+  '!',
+  "'",
+  '_',
+  '@',
+  '~',
+  ';',
+]);
+export const isSoft = (token: Tok) => token.k === 'p' && SOFT.has(token.s) && token.senses.length === 0;
+
+/**
+ * Sorts a run's tokens into the classes that a reader accepts, trying them in the reader's order.
+ * Null where a token fits none of them (a number where `n` is not accepted, a word nobody knows).
+ * `lenient` lets so many unknown words pass.
+ */
+export function take(tokens: readonly Tok[], accepts: readonly string[], lenient = 0): Slots | null {
+  const found = new Map<string, Tok[]>();
+  const all: { cls: string; tok: Tok }[] = [];
+  const nums: Tok[] = [];
+  const dates: Tok[] = [];
+  const unknown: Tok[] = [];
+  const put = (cls: string, tok: Tok) => {
+    const list = found.get(cls);
+    if (list) list.push(tok);
+    else found.set(cls, [tok]);
+    all.push({ cls, tok });
+  };
+  for (const tok of tokens) {
+    if (tok.k === 'd') {
+      dates.push(tok);
+      continue;
+    }
+    if (tok.k === 'n') {
+      if (accepts.includes('n')) {
+        nums.push(tok);
+        put('n', tok);
+        continue;
+      }
+      if (sense(tok, 'place?') !== undefined && accepts.includes('place')) {
+        put('place', tok);
+        continue;
+      }
+      return null;
+    }
+    let cls: string | undefined;
+    for (const accepted of accepts) {
+      if (sense(tok, accepted) !== undefined) {
+        cls = accepted;
+        break;
+      }
+    }
+    if (cls) {
+      put(cls, tok);
+      continue;
+    }
+    if (tok.senses.some((meaning) => ALWAYS.has(meaning.cls))) {
+      const prep = sense(tok, 'prep');
+      all.push({ cls: prep ? `prep:${prep}` : sense(tok, 'and') !== undefined ? 'and' : 'fill', tok });
+      continue;
+    }
+    if (isSoft(tok)) {
+      all.push({ cls: 'sep', tok });
+      continue;
+    }
+    if (unknown.length < lenient && tok.k === 'w') {
+      unknown.push(tok);
+      all.push({ cls: '?', tok });
+      continue;
+    }
+    return null;
+  }
+  return {
+    get: (cls) => found.get(cls) ?? EMPTY,
+    val: (cls) => {
+      const first = found.get(cls)?.[0];
+      return first && (sense(first, cls) ?? (cls === 'place' ? sense(first, 'place?') : undefined));
+    },
+    nums,
+    all,
+    dates,
+    unknown,
+  };
+}
+
+/** The places among a run's slots, in order, each once. */
+export function placesOf(slots: Slots): string[] {
+  const out: string[] = [];
+  for (const tok of slots.get('place')) {
+    const place = sense(tok, 'place') ?? sense(tok, 'place?');
+    if (place && !out.includes(place)) out.push(place);
+  }
+  return out;
+}
+
+/** Drops fields that were not said, so that records stay as short as what was said. */
+export function bare<T extends Record<string, unknown>>(record: T): T {
+  for (const key of Object.keys(record))
+    if (record[key] === undefined || record[key] === null) delete record[key];
+  return record;
+}
+
+/** Rids a converted value of floating-point noise. @example tidy(64.41011654000001) // 64.41011654 */
+export const tidy = (value: number): number => Number(value.toPrecision(12));
+
+/** Whether the site has this place, or it is one that every site has. */
+export function isKnown(place: string, context: ReadContext): boolean {
+  if (context.piles.includes(place)) return true;
+  if (place === 'ambient' || place === 'floor' || place === 'lift') return true;
+  if (place === 'exit') return true;
+  return context.drums.some((drum) => drum.name === place) || (place === 'drum' && context.drums.length > 0);
+}

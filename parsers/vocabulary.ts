@@ -1,0 +1,78 @@
+import type { Language } from '#records';
+import type { ReadContext } from './context.ts';
+import { LEXICONS } from './languages/index.ts';
+import { addPhrase, addWords, type Lexicon, type Node, slipIndex, type Vocabulary } from './lexicon.ts';
+import { plain } from './text.ts';
+
+const SIZE = 16;
+const cache = new Map<string, Vocabulary>();
+
+function keyOf(context: ReadContext): string {
+  return [
+    context.languages.join(),
+    context.sources.join('\u0001'),
+    Object.keys(context.containers).join('\u0001'),
+    context.materials.join('\u0001'),
+    context.duties.join('\u0001'),
+    context.drums.map((drum) => drum.name).join('\u0001'),
+  ].join('\u0002');
+}
+
+/** The words of the site's languages with the site's own names, built once and kept. */
+export function vocabularyFor(context: ReadContext): Vocabulary {
+  const key = keyOf(context);
+  const have = cache.get(key);
+  if (have) return have;
+  const lexicons = context.languages.map((language: Language) => LEXICONS[language]);
+  const root = new Map<string, Node>();
+  for (const lexicon of lexicons) for (const words of lexicon.words) addWords(root, words, lexicon.language);
+  for (const source of context.sources)
+    for (const name of sourceNames(source, lexicons))
+      addPhrase(root, name, { cls: 'source', val: source, lang: null });
+  const own = (cls: string, names: readonly string[]) => {
+    for (const name of names) {
+      const folded = plain(name).text.replaceAll('-', ' ');
+      for (const form of [folded, `${folded}s`]) addPhrase(root, form, { cls, val: name, lang: null });
+    }
+  };
+  own(
+    'container',
+    Object.keys(context.containers).filter((name) => !/ \S+$/.test(name) && !root.has(name)),
+  );
+  own('material', context.materials);
+  own('duty', context.duties);
+  const vocabulary = {
+    root,
+    elisions: new Set(lexicons.flatMap((lexicon) => lexicon.elisions.split('|')).filter(Boolean)),
+    slips: slipIndex(root),
+  };
+  if (cache.size >= SIZE) cache.delete(cache.keys().next().value!);
+  cache.set(key, vocabulary);
+  return vocabulary;
+}
+
+/** The ways a source's name may be written: its words in each language, in either order, shortened. */
+function sourceNames(source: string, lexicons: readonly Lexicon[]): Set<string> {
+  const folded = plain(source).text.replaceAll('-', ' ');
+  const names = new Set([folded]);
+  for (const lexicon of lexicons) {
+    const whole = lexicon.sourceWords[folded];
+    if (whole) for (const name of whole.split('|')) names.add(name);
+    const words = folded.split(' ');
+    if (words.length < 2 || whole) continue;
+    const each = words.map((word) => (lexicon.sourceWords[word] ?? word).split('|'));
+    let forms = [[] as string[]];
+    for (const choices of each)
+      forms = forms.flatMap((form) => choices.map((choice) => [...form, choice])).slice(0, 400);
+    for (const form of forms) {
+      names.add(form.join(' '));
+      if (form.length === 2) {
+        names.add(`${form[1]} ${form[0]}`);
+        for (const link of (lexicon.sourceWords['&link'] ?? '').split('|').filter(Boolean))
+          names.add(`${form[1]} ${link} ${form[0]}`);
+      }
+    }
+  }
+  // A name of one short letter pair would take words that mean something else.
+  return new Set([...names].filter((name) => name.length > 2));
+}
