@@ -1,6 +1,6 @@
 import type { Assumption, Doubt, FieldRecord, ParsedMessage, Request, Taken } from '#records';
-import { dangersIn } from './alarm.ts';
 import type { ReadContext } from './context.ts';
+import { type Danger, readDanger } from './danger.ts';
 import { type DateSpanLike, datesIn } from './dates.ts';
 import { pointInto } from './grammar/words.ts';
 import { approximations, corrections, places, units, wordNumbers } from './prepare.ts';
@@ -49,7 +49,7 @@ export function readMessage(text: string, context: ReadContext): ParsedMessage {
     return out;
   }
   const vocabulary = vocabularyFor(context);
-  const dangers = dangersIn(text, message, context);
+  const dangers = readDanger(text);
   const dates = datesIn(message, context);
   // The order matters: phrases before numbers in words (`three quarters of`), units before places (`41 C`),
   // places before corrections (`turned B, no wait C`).
@@ -99,8 +99,8 @@ export function readMessage(text: string, context: ReadContext): ParsedMessage {
       unread.push([first.a, last.b]);
     }
   }
+  if (dangers.length > 0) alarm(out, found, unread, dangers, tokens, message, heading);
   emit(out, found, message, context);
-  for (const danger of dangers) danger.into(out);
   for (const [a, b] of unread) {
     const piece = sliceOf(message, a, b).trim();
     if (piece) out.unread.push(piece);
@@ -108,9 +108,51 @@ export function readMessage(text: string, context: ReadContext): ParsedMessage {
   return out;
 }
 
+/** Danger enters first, whatever else was read from its words; its place is the one named beside it. */
+function alarm(
+  out: ParsedMessage,
+  found: Found[],
+  unread: [number, number][],
+  dangers: readonly Danger[],
+  tokens: readonly Tok[],
+  message: Plain,
+  heading: DateSpanLike | null,
+): void {
+  for (const danger of dangers) {
+    out.danger.push({ what: danger.what, topic: danger.topic });
+    const [a, b] = [plainAt(message, danger.start), plainAt(message, danger.end)];
+    let from = tokens.findIndex((tok) => tok.b > a);
+    let to = from;
+    while (from > 0 && tokens[from - 1]!.k !== 'p') from--;
+    while (to >= 0 && to < tokens.length && (tokens[to]!.a < b || tokens[to]!.k !== 'p')) to++;
+    const near = from >= 0 ? tokens.slice(from, to) : [];
+    const place = near
+      .map((tok) => sense(tok, 'place'))
+      .find((one) => one !== undefined && one !== 'ambient');
+    const record: FieldRecord = { kind: 'problem', topic: danger.topic, ...(place && { place }) };
+    for (let k = found.length - 1; k >= 0; k--) {
+      const one = found[k]!;
+      if (one.a < b && one.b > a) found.splice(k, 1);
+    }
+    const [start, end] = [near[0]?.a ?? a, near.at(-1)?.b ?? b];
+    for (let k = unread.length - 1; k >= 0; k--)
+      if (unread[k]![0] < end && unread[k]![1] > start) unread.splice(k, 1);
+    found.push({ item: { record }, a, b, at: a, rule: 'danger', date: heading, carried: heading !== null });
+  }
+  found.sort((x, y) => x.at - y.at);
+}
+
+/** The position in the plain text of a position in what was typed. */
+function plainAt(message: Plain, index: number): number {
+  if (!message.map) return index;
+  let at = 0;
+  while (at < message.map.length - 1 && message.map[at]! < index) at++;
+  return at;
+}
+
 /** `note: …` keeps the writer's words as they are. */
 function readNote(message: Plain): FieldRecord | null {
-  const match = /^\s*(?:note|nota|nb|memo|remarque|apunte)\s*[:-]\s*(\S[^]*)$/.exec(message.text);
+  const match = /^\s*(?:note|nota|nb|memo|remarque|apunte)\s*[:-]\s*(\S[\s\S]*)$/.exec(message.text);
   if (!match) return null;
   const start = match[0].length - match[1]!.length;
   const text = sliceOf(message, start, message.text.length).trim().slice(0, 4000);
@@ -175,7 +217,7 @@ function edges(reading: Reading, tokens: readonly Tok[]): [number, number] {
     isSoft(tok) ||
     (tok.k === 'w' &&
       tok.senses.length > 0 &&
-      tok.senses.every((s) => s.cls === 'fill' || s.cls === 'and' || s.cls === 'then'));
+      tok.senses.every((s) => s.cls === 'fill' || s.cls === 'and' || s.cls === 'next'));
   while (a < b && dull(tokens[a]!)) a++;
   while (b > a && dull(tokens[b]!)) b--;
   return [tokens[a]!.a, tokens[b]!.b];

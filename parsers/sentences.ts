@@ -24,7 +24,7 @@ const trivial = (tok: Tok) =>
         s.cls === 'and' ||
         s.cls === 'article' ||
         s.cls === 'greet' ||
-        s.cls === 'then',
+        s.cls === 'next',
     ));
 
 const parts = (tok: Tok) =>
@@ -36,7 +36,7 @@ const parts = (tok: Tok) =>
       tok.s === '!' ||
       tok.s === '(' ||
       tok.s === ')')) ||
-  sense(tok, 'then') !== undefined ||
+  sense(tok, 'next') !== undefined ||
   (tok.k === 'p' && tok.s === '-' && !tok.glued);
 
 /** Readers whose words stand in this sentence, in the order of the lists. */
@@ -172,7 +172,7 @@ function mend(tokens: readonly Tok[], vocabulary: Vocabulary, result: SentenceRe
 /** Marks what each stretch between commas left unread, and drops readings that stand in such company. */
 function weed(tokens: readonly Tok[], readings: readonly Reading[]): SentenceResult {
   const taken = new Uint8Array(tokens.length);
-  readings.forEach((reading) => taken.fill(1, reading.a, reading.b));
+  for (const reading of readings) taken.fill(1, reading.a, reading.b);
   const chunks: Chunk[] = [];
   let a = 0;
   for (let k = 0; k <= tokens.length; k++) {

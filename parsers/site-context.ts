@@ -1,4 +1,4 @@
-import type { Site } from '#records';
+import { Site } from '#records';
 import type { ReadContext } from './context.ts';
 
 /** Minutes that a zone is ahead of UTC when its wall clock shows this time; the first of the two where it shows it twice. */
@@ -33,7 +33,8 @@ export function offsetAt(timeZone: string, atLocal: string): number {
  * What the reader may know from the site's file alone, for a message sent at this local time.
  * @example contextForSite(site, '2026-05-12T10:00').piles // ['pile A', 'pile B']
  */
-export function contextForSite(site: Site, atLocal: string): ReadContext {
+export function contextForSite(file: Site, atLocal: string): ReadContext {
+  const site = wholeSite(file);
   return {
     nowLocal: atLocal.slice(0, 16),
     offsetMin: offsetAt(site.timeZone, atLocal),
@@ -48,4 +49,16 @@ export function contextForSite(site: Site, atLocal: string): ReadContext {
     materials: site.materials,
     duties: [],
   };
+}
+
+const whole = new WeakMap<object, Site>();
+
+/** The site with its defaults filled in, worked out once for each file. */
+function wholeSite(file: Site): Site {
+  let site = whole.get(file);
+  if (!site) {
+    site = Site.parse(file);
+    whole.set(file, site);
+  }
+  return site;
 }

@@ -55,7 +55,7 @@ const SAME: Record<string, string> = {
   '°': '°',
 };
 const INVISIBLE =
-  /[\u00ad\u061c\u180e\u200b-\u200f\u202a-\u202e\u2060-\u2069\ufe00-\ufe0f\ufeff\u0300-\u036f]/;
+  /[\u00ad\u061c\u180e\u200b-\u200f\u202a-\u202e\u2060-\u2069\ufeff]|[\ufe00-\ufe0f]|[\u0300-\u036f]/;
 const SPACE = /[\s\u00a0\u2000-\u200a\u202f\u205f\u3000]/;
 const LETTER = /[\p{L}\p{N}]/u;
 

@@ -19,7 +19,7 @@ export function pilesOf(
   const both = slots.get('both').length > 0;
   const many = slots.get('many').length > 0;
   if (every || both || many) {
-    const stated = slots.nums.find((tok) => tok.n!.unit === null)?.n!.value;
+    const stated = slots.nums.find((tok) => tok.n!.unit === null)?.n?.value;
     const expected = both || (many && !every) ? 2 : piles.length;
     if (stated !== undefined ? stated === piles.length : expected === piles.length)
       return { places: [...piles] };

@@ -116,7 +116,7 @@ export const sample: Reader = {
         ),
     );
     const named = counts.filter((tok) => !spare.includes(tok));
-    const count = spare[0]?.n!.value;
+    const count = spare[0]?.n?.value;
     const scoped =
       named.length > 0
         ? { ...slots, get: (cls: string) => (cls === 'place' ? named : slots.get(cls)) }
@@ -248,7 +248,7 @@ export const hours: Reader = {
     const n = timed[0]!.n!;
     if (n.to !== undefined) return null;
     const spent = tidy(toMin(n.value, n.unit as 'h') / 60);
-    const people = others[0]?.n!.value;
+    const people = others[0]?.n?.value;
     if (people === undefined && persons && !worked) return null;
     const record = bare({ kind: 'hours' as const, people, hours: spent });
     if (spent < 0 || spent > 24 * Math.max(people ?? 10, 1))

@@ -162,7 +162,7 @@ export const resolved: Reader = {
         ? (topics[0] ?? ('fault' as const))
         : topics[0];
     const places = placesOf(slots);
-    const numbered = slots.nums[0]?.n!.value;
+    const numbered = slots.nums[0]?.n?.value;
     if (slots.nums.length > 1) return null;
     const matching = open.filter((one) => {
       if (numbered !== undefined) return one.entry === numbered;

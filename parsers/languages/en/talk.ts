@@ -17,7 +17,7 @@ export const talk: Words = {
     'at|@|reading|reads|read|shows|showing|hit|reached|sits at|sitting at|came in at|up to|now at|registering|measures|measured|measuring|clocking|hitting|averaging|avg|temp of|is reading|currently|went up to|dropped to|came to',
   'prep:for': 'for',
   and: 'and|n|und',
-  then: 'then|but|after that|also|and then|afterwards|next up',
+  next: 'then|but|after that|also|and then|afterwards|next up',
   'article:1': 'a|an|one',
   tempword:
     'temp|temps|temperature|temperatures|tmp|probed|probe reading|degree reading|deg reading|probe temp|core temp of|took temps|temp check|temp reading|heat reading|thermometer in',
