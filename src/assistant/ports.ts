@@ -173,6 +173,7 @@ export type Manner = {
   language: Language;
   units: Site['units'];
   timeZone: string;
+  dayOrder: Site['dayOrder'];
   /** The site's local date now: other dates are said with their weekday. */
   today: string;
 };

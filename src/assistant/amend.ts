@@ -1,0 +1,149 @@
+import { type ReadContext, readMessage } from '#parsers';
+import { type Entry, FieldRecord, type ParsedMessage, type Request, toCelsius, toKg } from '#records';
+import { rememberLast } from './decide.ts';
+import type { Draft } from './draft.ts';
+import { entryLine } from './entry-lines.ts';
+import { matters } from './matters/index.ts';
+import { repliedEntries } from './questions.ts';
+import { lastOfSender } from './reading-context.ts';
+import { say } from './say.ts';
+import { settingsOf } from './settings-of.ts';
+
+/** Writes `record` in the place of an older line and says so. */
+export function replace(draft: Draft, old: Entry, record: FieldRecord, typed: string | null = null): Entry {
+  const entry = draft.add(record, {
+    voids: [old.number],
+    typed: typed ?? old.typed,
+    // Where the day did not change the line keeps its moment, so that its place in the book does not.
+    ...(record.when === (old.record as { when?: string }).when ? { happenedAt: old.happenedAt } : {}),
+  });
+  draft.lines.push([
+    say('amended', { entry: { entry: entry.number }, old: { entry: old.number } }),
+    ...entryLine(draft, entry),
+  ]);
+  rememberLast(draft, [entry.number]);
+  draft.lines.push(...matters(draft, [entry]));
+  return entry;
+}
+
+/** `sorry 56.2 not 58.2`, `that was C not B`, `*chips 16`: finds the line that is meant and amends it. */
+export function amend(draft: Draft, request: Request): void {
+  const candidates = amendable(draft, request);
+  const to = request.to;
+  if (to === undefined || to === null) return;
+  for (const entry of candidates) {
+    const record = amended(draft, entry.record as FieldRecord, request.from ?? null, to);
+    if (record) {
+      const checked = FieldRecord.safeParse(record);
+      if (!checked.success) break;
+      replace(draft, entry, checked.data, String(to));
+      return;
+    }
+  }
+  draft.lines.push(
+    say('amend-which', {
+      from: { text: request.from == null ? '' : String(request.from) },
+      to: { text: String(to) },
+    }),
+  );
+}
+
+/** Lines that may be meant, likeliest first: the one replied to, the sender's last, then the site's newest. */
+function amendable(draft: Draft, request: Request): Entry[] {
+  const { book, siteId } = draft;
+  const own = lastOfSender(draft)?.entries ?? [];
+  const numbers = [...repliedEntries(draft), ...own];
+  const recent = book
+    .latest(siteId, 60)
+    .filter((entry) => draft.person === null || entry.person === draft.person.id);
+  const entries = [...numbers.map((number) => book.entry(siteId, number)), ...recent].filter(
+    (entry): entry is Entry => entry !== null && entry.voidedBy === null && entry.held === null,
+  );
+  return request.material
+    ? entries.filter((entry) => (entry.record as { material?: string }).material === request.material)
+    : entries;
+}
+
+const NUMBER = /^[*]?\s*(-?\d+(?:[.,]\d+)?)/;
+
+/** The record with the wrong value replaced; null where this record does not hold what was said to be wrong. */
+function amended(
+  draft: Draft,
+  record: FieldRecord,
+  from: string | number | null,
+  to: string | number,
+): Record<string, unknown> | null {
+  const toNumber = asNumber(to);
+  if (toNumber === null) return amendedWord(record, from === null ? null : String(from), String(to));
+  const fromNumber = from === null ? null : asNumber(from);
+  const { units } = settingsOf(draft.picture(), draft.today);
+  const close = (a: number, b: number): boolean => Math.abs(a - b) < 0.02;
+  if ('celsius' in record) {
+    const unit = /f/i.test(String(to)) ? 'F' : /c/i.test(String(to)) ? 'C' : units.temperature;
+    const i =
+      fromNumber === null
+        ? record.celsius.length === 1
+          ? 0
+          : -1
+        : record.celsius.findIndex((c) => close(c, toCelsius(fromNumber, unit)) || close(c, fromNumber));
+    if (i < 0) return null;
+    return { ...record, celsius: record.celsius.map((c, j) => (j === i ? toCelsius(toNumber, unit) : c)) };
+  }
+  const massUnit = /lb|#/i.test(String(to)) ? 'lb' : /kg/i.test(String(to)) ? 'kg' : units.mass;
+  for (const field of ['kg', 'litres', 'count', 'percent', 'hours', 'value'] as const) {
+    const held = (record as Record<string, unknown>)[field];
+    if (typeof held !== 'number') continue;
+    const value = (number: number): number => (field === 'kg' ? toKg(number, massUnit) : number);
+    if (fromNumber === null || close(held, value(fromNumber))) {
+      if (field === 'count' && fromNumber === null) continue;
+      return { ...record, [field]: value(toNumber) };
+    }
+  }
+  return null;
+}
+
+function amendedWord(record: FieldRecord, from: string | null, to: string): Record<string, unknown> | null {
+  if (to === 'net' || to === 'gross') return 'basis' in record ? { ...record, basis: to } : null;
+  if (/^\d{4}-\d{2}-\d{2}/.test(to)) return { ...record, when: to };
+  for (const field of ['place', 'pile', 'source', 'from', 'to', 'movedTo', 'material'] as const) {
+    const held = (record as Record<string, unknown>)[field];
+    if (typeof held === 'string' && (from === null ? field === 'place' || field === 'pile' : held === from)) {
+      return { ...record, [field]: to };
+    }
+  }
+  return null;
+}
+
+const asNumber = (value: string | number): number | null => {
+  if (typeof value === 'number') return value;
+  const match = NUMBER.exec(value.trim());
+  return match ? Number(match[1]!.replace(',', '.')) : null;
+};
+
+/** Replying to an entry's message with `56.2`, `was net`, `yesterday` or `pile C` amends that entry. */
+export function amendByReply(draft: Draft, parsed: ParsedMessage, context: ReadContext): boolean {
+  const numbers = repliedEntries(draft);
+  if (numbers.length === 0 || parsed.requests.some((request) => request.request !== 'amend')) return false;
+  const old = numbers
+    .map((number) => draft.book.entry(draft.siteId, number))
+    .find((entry) => entry !== null && entry.voidedBy === null && entry.held === null);
+  if (!old || parsed.records.length > 0 || parsed.doubts.length > 0 || parsed.danger.length > 0) return false;
+  const text = draft.incoming.text.trim();
+  const date = dateAlone(text, context);
+  const to = parsed.requests[0]?.to ?? (NUMBER.test(text) ? text : (date ?? basisWord(text)));
+  if (to == null) return false;
+  const record = amended(draft, old.record as FieldRecord, parsed.requests[0]?.from ?? null, to);
+  const checked = record ? FieldRecord.safeParse(record) : null;
+  if (!checked?.success) return false;
+  replace(draft, old, checked.data, typeof to === 'string' && NUMBER.test(to) ? to : null);
+  return true;
+}
+
+/** `yesterday` alone: read as the date of a harmless note, so that the one date reader serves here too. */
+function dateAlone(text: string, context: ReadContext): string | null {
+  const { records } = readMessage(`${text} note: x`, { ...context, book: undefined });
+  const when = records.length === 1 && records[0]!.kind === 'note' ? records[0]!.when : null;
+  return when ?? null;
+}
+
+const basisWord = (text: string): string | null => /\b(net|gross|brut|neto|bruto)\b/i.exec(text)?.[1] ?? null;

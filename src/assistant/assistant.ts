@@ -1,0 +1,264 @@
+import { instantOf, localDateOf } from '#core';
+import { readMessage } from '#parsers';
+import type { BookRecord, Entry, NewEntry } from '#records';
+import { decide } from './decide.ts';
+import type { AddMore, Draft } from './draft.ts';
+import { makePictures } from './pictures.ts';
+import type {
+  Book,
+  Incoming,
+  Manner,
+  NewOutgoing,
+  OutgoingRow,
+  Person,
+  StoredMessage,
+  Words,
+} from './ports.ts';
+import { duePosts } from './posts.ts';
+import { press } from './press.ts';
+import { readingContext } from './reading-context.ts';
+import { readRevision } from './revision.ts';
+import { say } from './say.ts';
+import { settingsOf } from './settings-of.ts';
+
+export type Received = {
+  /** False where the same message had been received before: nothing was done. */
+  fresh: boolean;
+  message: StoredMessage | null;
+  outgoing: OutgoingRow[];
+  entries: Entry[];
+};
+
+export type Assistant = {
+  /** Takes one message in: reads, decides, and writes message, entries and replies in one transaction. */
+  receive(incoming: Incoming): Received;
+  /** Puts out what is due unasked (the week, the morning line) up to an instant, for one site or all. */
+  tick(now: string, site?: number): OutgoingRow[];
+};
+
+/** A chat that what goes out unasked is put into. */
+export type Home = { channel: string; chat: string; thread: string | null };
+
+/** Reports a fault of our own, with fixed words and without what anybody wrote. */
+export type Complain = (what: string, error: unknown) => void;
+
+export function makeAssistant(parts: {
+  book: Book;
+  words: Words;
+  complain: Complain;
+  homes: (site: number) => Home[];
+}): Assistant {
+  const { book, words, complain, homes } = parts;
+  const pictures = makePictures(book);
+
+  function receive(incoming: Incoming): Received {
+    const nothing: Received = { fresh: false, message: null, outgoing: [], entries: [] };
+    const known = book.message(
+      incoming.site,
+      incoming.channel,
+      incoming.chat,
+      incoming.message,
+      incoming.edit,
+    );
+    if (known) return { ...nothing, message: known };
+    try {
+      return book.write(() => take(incoming));
+    } catch (error) {
+      pictures.forget(incoming.site);
+      complain('a message could not be dealt with', error);
+      return book.write(() => keepRaw(incoming));
+    }
+  }
+
+  function take(incoming: Incoming): Received {
+    const person = personOf(incoming);
+    const message = book.saveMessage(incoming, person?.id ?? null, 'done');
+    const { draft, committed } = startDraft(incoming, person, message);
+    if (incoming.choose) press(draft);
+    else if (incoming.edit !== null) readRevision(draft);
+    else {
+      const context = readingContext(draft);
+      decide(draft, readMessage(incoming.text, context), context);
+    }
+    const outgoing = putOut(draft, message);
+    pictures.keep(incoming.site, committed());
+    return { fresh: true, message, outgoing, entries: draft.entries };
+  }
+
+  /** Our own fault: the words are kept, and the sender is told so. */
+  function keepRaw(incoming: Incoming): Received {
+    const person = personOf(incoming);
+    const message = book.saveMessage(incoming, person?.id ?? null, 'failed');
+    const row = book.putOut({
+      ...frame(incoming, message),
+      text: words.text([say('kept-unread')], mannerOf(incoming, person)),
+      choices: [],
+      picture: null,
+      file: null,
+    });
+    return { fresh: true, message, outgoing: [row], entries: [] };
+  }
+
+  function personOf(incoming: Incoming): Person | null {
+    const { sender } = incoming;
+    if (sender.id === null) return null;
+    const person = book.person(incoming.site, incoming.channel, sender.id, sender.name);
+    if (sender.coordinator && !person.coordinator) {
+      book.changePerson(person.id, { coordinator: true });
+      return { ...person, coordinator: true };
+    }
+    return person;
+  }
+
+  function mannerOf(incoming: Incoming, person: Person | null): Manner {
+    const { site } = book.siteById(incoming.site);
+    const settings = settingsOf(pictures.now(incoming.site), localDateOf(incoming.sentAt, site.timeZone));
+    return {
+      language: person?.language ?? incoming.sender.language ?? settings.languages[0] ?? 'en',
+      units: settings.units,
+      dayOrder: settings.dayOrder,
+      timeZone: settings.timeZone,
+      today: localDateOf(incoming.sentAt, settings.timeZone),
+    };
+  }
+
+  function startDraft(incoming: Incoming, person: Person | null, message: StoredMessage) {
+    const manner = mannerOf(incoming, person);
+    const before = pictures.now(incoming.site);
+    let picture = before;
+    let stale: Entry[] = [];
+    let voided: number[] = [];
+    const draft: Draft = {
+      book,
+      siteId: incoming.site,
+      incoming,
+      person,
+      mayDecide: person?.coordinator === true || !book.people(incoming.site).some((each) => each.coordinator),
+      manner,
+      now: incoming.sentAt,
+      today: manner.today,
+      before,
+      picture: () => {
+        if (stale.length > 0) picture = pictures.with(incoming.site, picture, stale, voided);
+        stale = [];
+        voided = [];
+        return picture;
+      },
+      entries: [],
+      lines: [],
+      choices: [],
+      drawing: null,
+      file: null,
+      posts: [],
+      why: [],
+      add: (record, more = {}) => {
+        const [entry] = book.append(
+          incoming.site,
+          [newEntry(record, more, incoming, person, manner)],
+          message.id,
+        );
+        draft.entries.push(entry!);
+        stale.push(entry!);
+        voided.push(...(more.voids ?? []));
+        return entry!;
+      },
+    };
+    return { draft, committed: () => draft.picture() };
+  }
+
+  function newEntry(
+    record: BookRecord | (Record<string, unknown> & { kind: string }),
+    more: AddMore,
+    incoming: Incoming,
+    person: Person | null,
+    manner: Manner,
+  ): NewEntry {
+    const happenedAt = more.happenedAt ?? momentOf(record, incoming.sentAt, manner);
+    return {
+      happenedAt,
+      localDate: localDateOf(happenedAt, manner.timeZone),
+      receivedAt: incoming.receivedAt,
+      person: person?.id ?? null,
+      record,
+      typed: more.typed ?? null,
+      assumed: more.assumed ?? [],
+      held: more.held ?? null,
+      voids: more.voids ?? [],
+      pictures: incoming.pictures,
+    };
+  }
+
+  function putOut(draft: Draft, message: StoredMessage): OutgoingRow[] {
+    const { incoming } = draft;
+    const rows: OutgoingRow[] = [];
+    if (draft.lines.length > 0 || draft.drawing || draft.file) {
+      rows.push(
+        book.putOut({
+          ...frame(incoming, message),
+          text: words.text(draft.lines, draft.manner),
+          choices: draft.choices.map((choice) => ({
+            label: words.label(choice.say, draft.manner),
+            act: choice.act,
+          })),
+          picture: draft.drawing,
+          file: draft.file,
+        }),
+      );
+    }
+    for (const post of draft.posts) {
+      rows.push(
+        book.putOut({
+          ...frame(incoming, message),
+          answers: null,
+          about: post.about,
+          private: post.private,
+          text: words.text(post.lines, draft.manner),
+          choices: [],
+          picture: null,
+          file: null,
+        }),
+      );
+    }
+    return rows;
+  }
+
+  return {
+    receive,
+    tick: (now, site) => {
+      const rows: OutgoingRow[] = [];
+      for (const { id } of book.sites()) {
+        if (site !== undefined && id !== site) continue;
+        const picture = pictures.now(id);
+        rows.push(...book.write(() => duePosts({ book, words, siteId: id, picture, now, homes: homes(id) })));
+      }
+      return rows;
+    },
+  };
+}
+
+/** When a record happened: the moment of sending, or the day (at its noon) or the clock time that was said. */
+function momentOf(record: { kind: string; when?: unknown }, sentAt: string, manner: Manner): string {
+  // A forecast speaks of a day ahead; it was made when it was sent.
+  if (typeof record.when !== 'string' || record.kind === 'weather') return sentAt;
+  if (record.when.length > 10) return instantOf(record.when, manner.timeZone);
+  if (record.when === manner.today) return sentAt;
+  return instantOf(`${record.when}T12:00`, manner.timeZone);
+}
+
+function frame(
+  incoming: Incoming,
+  message: StoredMessage,
+): Omit<NewOutgoing, 'text' | 'choices' | 'picture' | 'file'> {
+  return {
+    site: incoming.site,
+    channel: incoming.channel,
+    chat: incoming.chat,
+    thread: incoming.thread,
+    answers: incoming.message,
+    message: message.id,
+    about: null,
+    weekFrom: null,
+    private: false,
+    createdAt: incoming.receivedAt,
+  };
+}

@@ -1,0 +1,82 @@
+import type { ReadContext } from '#parsers';
+import type { FieldRecord, ParsedMessage } from '#records';
+import { amendByReply } from './amend.ts';
+import { askOnce } from './asking.ts';
+import { sameCart } from './double-log.ts';
+import type { Draft } from './draft.ts';
+import { emergencyLines, tellCoordinators } from './emergency.ts';
+import { entryLine } from './entry-lines.ts';
+import { hold } from './holding.ts';
+import { matters } from './matters/index.ts';
+import { remember } from './questions.ts';
+import { answerRequest } from './requests/index.ts';
+import { say } from './say.ts';
+
+/** How many entries a reply lists one by one; a longer paste is summed up. */
+const LISTED_MOST = 25;
+
+/**
+ * From what was read to what is written and said. The order is that of the reply: danger first, then the lines
+ * of the book, then what waits for an answer, then what matters now, then what was asked for.
+ */
+export function decide(draft: Draft, parsed: ParsedMessage, context: ReadContext): void {
+  if (parsed.danger.length > 0) draft.lines.push(...emergencyLines(draft, parsed.danger));
+  if (amendByReply(draft, parsed, context)) return;
+
+  const before = draft.entries.length;
+  parsed.records.forEach((record, i) => {
+    const twin = sameCart(draft, record);
+    if (twin) {
+      hold(draft, twin);
+      return;
+    }
+    writeRecord(draft, record, parsed, i);
+  });
+  const written = draft.entries.slice(before).filter((entry) => entry.held === null);
+  for (const entry of written.slice(0, LISTED_MOST)) draft.lines.push(entryLine(draft, entry));
+  if (written.length > LISTED_MOST) {
+    draft.lines.push(say('more-entries', { count: { count: written.length - LISTED_MOST } }));
+  }
+
+  for (const doubt of parsed.doubts) hold(draft, doubt);
+
+  if (parsed.danger.length > 0) tellCoordinators(draft, parsed.danger);
+  draft.lines.push(...matters(draft, written));
+  askOnce(draft, written);
+  for (const request of parsed.requests) answerRequest(draft, request, context);
+
+  if (written.length > 0) {
+    const numbers = written.map((entry) => entry.number);
+    rememberLast(draft, numbers);
+    offerUndo(draft, numbers);
+  }
+  askWhatNumber(draft, parsed);
+}
+
+function writeRecord(draft: Draft, record: FieldRecord, parsed: ParsedMessage, i: number): void {
+  draft.add(record, { assumed: parsed.assumed[i] ?? [], typed: parsed.typed[i] ?? null });
+}
+
+/** The reply to an entry carries a button that takes it back. */
+export function offerUndo(draft: Draft, entries: number[]): void {
+  draft.choices.push({
+    say: say('button-undo', { count: { count: entries.length } }),
+    act: { do: 'undo', entries },
+  });
+}
+
+export function rememberLast(draft: Draft, entries: number[]): void {
+  if (draft.person) draft.book.setMemo(draft.siteId, `last:${draft.person.id}`, { at: draft.now, entries });
+}
+
+/** Rule 16: a bare number that answers nothing is asked about, and stored nowhere. */
+function askWhatNumber(draft: Draft, parsed: ParsedMessage): void {
+  const empty =
+    parsed.records.length + parsed.requests.length + parsed.doubts.length + parsed.danger.length === 0;
+  if (!empty || parsed.unread.length !== 1) return;
+  const [text] = parsed.unread;
+  if (/^[\d.,½¼¾\s°º#%-]+(?:kg|lbs?|c|f|l|gal)?$/i.test(text!.trim())) {
+    draft.lines.push(say('what-was-number', { text: { text: text!.trim() } }));
+    remember(draft, null);
+  }
+}

@@ -1,0 +1,50 @@
+import type { Picture } from '#core';
+import type { Assumption, BookRecord, Doubt, Entry, NewEntry } from '#records';
+import type { Book, ChoiceAct, Incoming, Manner, Person, PictureSpec, PostAbout } from './ports.ts';
+import type { Line, Say } from './say.ts';
+
+/** Something that goes out unasked beside the reply: an alarm to the coordinators, a week that has changed. */
+export type Post = { about: PostAbout; lines: Line[]; private: boolean };
+
+/**
+ * What a message leads to, as it is being worked out inside the transaction: lines for the book and things to say.
+ * Entries get their numbers at once, so that the reply can name them.
+ */
+export type Draft = {
+  readonly book: Book;
+  readonly siteId: number;
+  readonly incoming: Incoming;
+  readonly person: Person | null;
+  /** Whether the sender may change settings and others' entries. */
+  readonly mayDecide: boolean;
+  readonly manner: Manner;
+  readonly now: string;
+  readonly today: string;
+  /** As the book stood before this message. */
+  readonly before: Picture;
+  /** As it stands with the lines added so far. */
+  picture(): Picture;
+  entries: Entry[];
+  lines: Line[];
+  choices: { say: Say; act: ChoiceAct }[];
+  drawing: PictureSpec | null;
+  file: { name: string; text: string } | null;
+  posts: Post[];
+  /** How the answer came about, for `why`. */
+  why: Line[];
+  add(record: BookRecord | (Record<string, unknown> & { kind: string }), more?: AddMore): Entry;
+};
+
+export type AddMore = {
+  assumed?: Assumption[];
+  typed?: string | null;
+  held?: { why: Doubt['why']; choices: Doubt['choices']; doubt: Doubt } | null;
+  voids?: number[];
+  /** Overrides the moment worked out from the record's `when`. */
+  happenedAt?: string;
+};
+
+export type NewEntryOf = (
+  record: BookRecord | (Record<string, unknown> & { kind: string }),
+  more: AddMore,
+) => NewEntry;

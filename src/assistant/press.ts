@@ -1,0 +1,32 @@
+import { drop, settle } from './answers.ts';
+import type { Draft } from './draft.ts';
+import { readingContext } from './reading-context.ts';
+import { answerRequest } from './requests/index.ts';
+import { say } from './say.ts';
+import { undo } from './undo.ts';
+
+/** A pressed button: the act was kept with the reply, the button only names it. */
+export function press(draft: Draft): void {
+  const { choose } = draft.incoming;
+  const row = choose ? draft.book.outgoing(choose.outgoing) : null;
+  const choice = row && row.site === draft.siteId ? row.choices[choose!.index] : undefined;
+  if (!choice) {
+    draft.lines.push(say('button-gone'));
+    return;
+  }
+  const { act } = choice;
+  if (act.do === 'undo') undo(draft, act.entries);
+  else if (act.do === 'ask') answerRequest(draft, act.request as never, readingContext(draft));
+  else if (act.do === 'answer') {
+    const held = draft.book.entry(draft.siteId, act.entry);
+    const chosen = held?.held?.choices[act.choice];
+    settle(draft, act.entry, chosen?.record ? (chosen.records ?? [chosen.record]) : null);
+  } else if (act.do === 'drop') {
+    const held = draft.book.entry(draft.siteId, act.entry);
+    if (held?.voidedBy) {
+      draft.lines.push(
+        say('answered-already', { entry: { entry: held.number }, by: { entry: held.voidedBy } }),
+      );
+    } else if (held) drop(draft, held);
+  }
+}

@@ -1,0 +1,62 @@
+import type { ReadContext } from '#parsers';
+import type { Request, RequestName } from '#records';
+import { amend } from '../amend.ts';
+import type { Draft } from '../draft.ts';
+import { undoLast } from '../undo.ts';
+import { accepts } from './accepts.ts';
+import { answer } from './answer.ts';
+import { duties } from './duties.ts';
+import { elsewhere } from './elsewhere.ts';
+import { handover } from './handover.ts';
+import { help, newHere } from './help.ts';
+import { mine, show } from './lines-back.ts';
+import { mix, room } from './mix.ts';
+import { forgetMe, language, role } from './people.ts';
+import { setting, settings } from './setting.ts';
+import { history, status, trace } from './status.ts';
+import { today } from './today.ts';
+import { week, year } from './totals.ts';
+import { why } from './why.ts';
+
+export type Answer = (draft: Draft, request: Request, context: ReadContext) => void;
+
+/** What answers each request. A name that is missing here does not compile. */
+const ANSWERS: Record<RequestName, Answer> = {
+  today,
+  week,
+  year,
+  mine,
+  mix,
+  help,
+  status,
+  history,
+  undo: (draft, request) => undoLast(draft, request.count ?? 1),
+  amend: (draft, request) => amend(draft, request),
+  done: duties,
+  claim: duties,
+  release: duties,
+  postpone: duties,
+  answer,
+  setting,
+  settings,
+  duty: duties,
+  closed: duties,
+  why,
+  show,
+  export: elsewhere,
+  report: elsewhere,
+  share: elsewhere,
+  accepts,
+  language,
+  'forget-me': forgetMe,
+  role,
+  handover,
+  'new-here': newHere,
+  room,
+  trace,
+  feedback: elsewhere,
+};
+
+export function answerRequest(draft: Draft, request: Request, context: ReadContext): void {
+  ANSWERS[request.request](draft, request, context);
+}

@@ -1,0 +1,131 @@
+import {
+  drumNow,
+  drumRoom,
+  mixLimits,
+  type Picture,
+  type Planned,
+  plannedMix,
+  settingAt,
+  usualKg,
+} from '#core';
+import type { Recipe, Request } from '#records';
+import type { Draft } from '../draft.ts';
+import { additionsOf, correctionOf, loadsOf, mixLines, ownFigures, whyMix } from '../matters/mix.ts';
+import { containersOf } from '../reading-context.ts';
+import { say } from '../say.ts';
+
+/** What is planned, in the shape the reader hands it on. */
+type Expected = { container?: string; count?: number; kg?: number; material?: string };
+
+/** `mix`: today's mix; `3 carts coming, how many chips?`: what they usually weigh, and the chips for it. */
+export function mix(draft: Draft, request: Request): void {
+  const expected = expectedOf(request.load);
+  if (expected.length > 0) {
+    beforeTipping(draft, expected);
+    return;
+  }
+  const parts = loadsOf(draft.picture(), draft.today);
+  if (parts.length === 0) {
+    draft.lines.push(say('mix-nothing-today'));
+    return;
+  }
+  const correction = correctionOf(draft.picture(), draft.today, parts);
+  draft.lines.push(...mixLines(correction));
+  draft.why.push(...whyMix(correction.before));
+}
+
+function expectedOf(load: unknown): Expected[] {
+  if (load === null || load === undefined || typeof load !== 'object') return [];
+  return (Array.isArray(load) ? load : [load]) as Expected[];
+}
+
+function planOf(picture: Picture, today: string, expected: readonly Expected[]): Planned {
+  const inDrum = picture.base.drums.length > 0;
+  const recipe = (settingAt(picture, 'recipe', today) as Recipe | undefined) ?? null;
+  return plannedMix({
+    loads: expected.map((each) => {
+      const container = each.container ?? 'cart';
+      const material = each.material ?? 'food-scraps';
+      return {
+        material,
+        container,
+        count: each.count ?? 1,
+        usual: each.kg == null ? netTally(picture, container, today) : null,
+        containerLitres: containersOf(picture, today)[container]?.litres ?? null,
+        setKg: each.kg ?? null,
+        own: ownFigures(picture, material, today),
+      };
+    }),
+    additions: additionsOf(picture, today),
+    limits: mixLimits({ place: inDrum ? 'drum' : 'static-pile', recipe }),
+    already: loadsOf(picture, today).filter((part) => part.material === 'wood-chips'),
+    inDrum,
+  });
+}
+
+/** Net weights of such containers so far: the gross tally less the empty weight in force. */
+function netTally(picture: Picture, container: string, today: string) {
+  const gross = picture.weights[container];
+  const tare = containersOf(picture, today)[container]?.tareKg ?? null;
+  return gross && tare !== null ? { ...gross, meanKg: gross.meanKg - tare } : null;
+}
+
+function beforeTipping(draft: Draft, expected: Expected[]): void {
+  const planned = planOf(draft.picture(), draft.today, expected);
+  const { correction } = planned;
+  const [add] = correction.add.length > 0 ? correction.add : (correction.ifWet ?? []);
+  if (planned.noWeight.length > 0) {
+    const [first] = planned.noWeight;
+    draft.lines.push(say('planned-no-weight', { container: { container: first!.container, count: 1 } }));
+    return;
+  }
+  const [addition] = additionsOf(draft.picture(), draft.today);
+  draft.lines.push(
+    say(planned.from === 'published' ? 'planned-published' : 'planned', {
+      kg: { kg: Math.round(planned.expectedKg) },
+      low: { kg: Math.round(planned.lowKg) },
+      high: { kg: Math.round(planned.highKg) },
+      what: { container: add?.container ?? addition!.container, count: add?.count ?? 0 },
+      chips: { kg: Math.round(add?.kg ?? 0) },
+    }),
+  );
+  if (planned.firstOnFloor) {
+    draft.lines.push(
+      say('planned-first-on-floor', { what: { container: planned.firstOnFloor.container, count: 1 } }),
+    );
+  }
+  draft.why.push(...whyMix(correction.after));
+}
+
+/** `room for 2 more?`: what the drum still takes. */
+export function room(draft: Draft, request: Request): void {
+  const picture = draft.picture();
+  const [drum] = Object.values(picture.drums);
+  if (!drum) {
+    draft.lines.push(say('room-no-drum'));
+    return;
+  }
+  const tally = netTally(picture, 'cart', draft.today);
+  const each = tally ? (usualKg(tally)?.typical ?? 50) : 50;
+  const kg = each * (request.count ?? 1);
+  const planned = planOf(picture, draft.today, [{ container: 'cart', kg }]);
+  const chips = planned.correction.add.reduce((sum, add) => sum + add.kg, 0);
+  const answer = drumRoom(
+    drum,
+    [
+      { material: 'food-scraps', kg },
+      { material: 'wood-chips', kg: chips },
+    ],
+    draft.now,
+  );
+  const args = {
+    kg: { kg: Math.ceil((answer.dischargeFirstKg ?? 0) / 10) * 10 },
+    fill: { pct: answer.fillAfterPct?.typical ?? 0 },
+    days: { number: answer.oldestDays ?? 0, digits: 0 },
+    hasDays: { text: answer.oldestDays === null ? 'no' : 'yes' },
+  };
+  if (answer.answer === 'unknown') draft.lines.push(say('room-unknown'));
+  else draft.lines.push(say(answer.answer === 'yes' ? 'room-yes' : 'room-no', args));
+  if (answer.answer !== 'unknown' && !answer.sure) draft.lines.push(say('room-look'));
+  draft.why.push(say('why-drum', { kg: { kg: Math.round(drumNow(drum, draft.now).kg) } }));
+}

@@ -1,0 +1,157 @@
+import type { Entry, Request } from '#records';
+import { RULE_SETS, Site } from '#records';
+import type { Draft } from '../draft.ts';
+import { entryLine } from '../entry-lines.ts';
+import { weighed } from '../nets.ts';
+import { say } from '../say.ts';
+import { settingsOf } from '../settings-of.ts';
+
+type Check = (value: unknown, draft: Draft) => boolean;
+
+const inRange =
+  (low: number, high: number): Check =>
+  (value) =>
+    typeof value === 'number' && Number.isFinite(value) && value >= low && value <= high;
+const shaped =
+  (field: keyof typeof Site.in.shape): Check =>
+  (value) =>
+    Site.in.shape[field].safeParse(value).success;
+const oneOf =
+  (...values: unknown[]): Check =>
+  (value) =>
+    values.includes(value);
+const text: Check = (value) => typeof value === 'string' && value.trim().length > 0 && value.length <= 300;
+
+/** What may be set, and within which bounds; the part before a colon for settings of a thing. */
+const CHECKS: Record<string, Check> = {
+  tare: inRange(0.05, 2000),
+  litres: inRange(0.5, 100_000),
+  factor: inRange(0.01, 50_000),
+  holds: text,
+  moisture: inRange(0, 99),
+  'bulk-density': inRange(20, 2000),
+  target: inRange(0.01, 1_000_000),
+  'unit:mass': oneOf('kg', 'lb'),
+  'unit:temperature': oneOf('C', 'F'),
+  'unit:volume': oneOf('L', 'gal', 'm3', 'yd3'),
+  'unit:length': oneOf('cm', 'in'),
+  'time-zone': shaped('timeZone'),
+  'day-order': oneOf('dmy', 'mdy', 'ymd'),
+  languages: shaped('languages'),
+  'week-starts': oneOf('monday', 'sunday', 'saturday'),
+  'year-starts': inRange(1, 12),
+  summary: shaped('summary'),
+  morning: shaped('morning'),
+  'rule-set': oneOf(...RULE_SETS),
+  recipe: shaped('recipe'),
+  accepts: () => true,
+  safety: text,
+  'safety:emergencyNumber': text,
+  'safety:address': text,
+  'safety:isolator': text,
+  'safety:firstAider': text,
+  aeration: oneOf('forced', 'breathing', 'none'),
+  name: text,
+};
+
+/** `set cart tare 15.5`, `set target 60 t`, `set summary monday 7:00`: checked, then a line of the book. */
+export function setting(draft: Draft, request: Request): void {
+  const name = request.name ?? '';
+  if (!draft.mayDecide) {
+    draft.lines.push(say('coordinators-only'));
+    return;
+  }
+  const check = CHECKS[name] ?? CHECKS[name.split(':')[0]!];
+  if (!check) {
+    draft.lines.push(say('setting-unknown', { name: { text: name } }));
+    return;
+  }
+  if (!check(request.value, draft)) {
+    draft.lines.push(say('setting-out-of-range', { name: { text: name } }));
+    return;
+  }
+  const [what, of] = name.split(/:(.*)/s);
+  if (what === 'tare') {
+    const [container, label] = splitLabel(of ?? 'cart');
+    setTare(draft, container, label, request.value as number, fromDay(request));
+    return;
+  }
+  draft.lines.push(entryLine(draft, write(draft, name, request.value, fromDay(request))));
+  if (name === 'rule-set') draft.lines.push(say('rule-set-readings'));
+}
+
+const fromDay = (request: Request): string | null =>
+  typeof request.from === 'string' && /^\d{4}-\d{2}-\d{2}/.test(request.from) ? request.from : null;
+
+function write(draft: Draft, name: string, value: unknown, from: string | null): Entry {
+  return draft.add({ kind: 'setting', name, value, ...(from ? { from, when: from } : {}) });
+}
+
+const splitLabel = (of: string): [string, string | null] => {
+  const [container = 'cart', ...label] = of.split(' ');
+  return [container, label.length > 0 ? label.join(' ') : null];
+};
+
+/** A tare: what waited for it is completed and named; what had one keeps it. */
+export function setTare(
+  draft: Draft,
+  container: string,
+  label: string | null,
+  kg: number,
+  from: string | null = null,
+): void {
+  const waiting = draft.picture().pending.filter((line) => line.container === container);
+  const entry = write(draft, `tare:${label ? `${container} ${label}` : container}`, kg, from);
+  draft.lines.push(entryLine(draft, entry));
+  const completed = waiting
+    .map((line) => draft.book.entry(draft.siteId, line.entry))
+    .filter((line): line is Entry => line !== null && line.voidedBy === null)
+    .map((line) => ({ number: line.number, weight: weighed(draft.picture(), line) }));
+  for (const { number, weight } of completed.slice(0, 6)) {
+    if (weight.is === 'net' && weight.tareKg !== null) {
+      draft.lines.push(
+        say('completed', {
+          entry: { entry: number },
+          net: { kg: weight.netKg },
+          gross: { kg: weight.grossKg },
+          tare: { kg: weight.tareKg },
+        }),
+      );
+    }
+  }
+  if (completed.length > 6) draft.lines.push(say('more-entries', { count: { count: completed.length - 6 } }));
+}
+
+/** What is set, and how to change it. */
+export function settings(draft: Draft): void {
+  const picture = draft.picture();
+  const now = settingsOf(picture, draft.today);
+  draft.lines.push(
+    say('settings-head', { site: { text: now.name }, zone: { text: now.timeZone } }),
+    say('settings-units', { mass: { text: now.units.mass }, temperature: { text: now.units.temperature } }),
+    now.targetTonnesPerYear === null
+      ? say('settings-no-target')
+      : say('settings-target', { tonnes: { tonnes: now.targetTonnesPerYear } }),
+  );
+  const containers = { ...picture.base.containers } as Record<string, { tareKg?: number | null }>;
+  for (const name of Object.keys(picture.settings)) {
+    if (name.startsWith('tare:')) {
+      containers[name.slice(5)] = { tareKg: picture.settings[name]!.at(-1)!.value as number };
+    }
+  }
+  for (const [name, { tareKg }] of Object.entries(containers)) {
+    const [container, label] = splitLabel(name);
+    const arg = { container, count: 1, label };
+    draft.lines.push(
+      tareKg == null
+        ? say('settings-no-tare', { container: arg })
+        : say('settings-tare', { container: arg, kg: { kg: tareKg } }),
+    );
+  }
+  draft.lines.push(
+    now.ruleSet === null
+      ? say('settings-no-rule-set')
+      : say('settings-rule-set', { name: { text: now.ruleSet } }),
+    say('settings-how'),
+  );
+}

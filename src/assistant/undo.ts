@@ -1,0 +1,54 @@
+import type { Entry } from '#records';
+import type { Draft } from './draft.ts';
+import { lastOfSender } from './reading-context.ts';
+import { say } from './say.ts';
+
+/** Takes lines back, each once, by their author or a coordinator. */
+export function undo(draft: Draft, numbers: readonly number[]): void {
+  const undone: Entry[] = [];
+  for (const number of numbers) {
+    const old = draft.book.entry(draft.siteId, number);
+    if (!old || old.record.kind === 'void')
+      draft.lines.push(say('no-such-entry', { entry: { entry: number } }));
+    else if (old.voidedBy !== null) {
+      draft.lines.push(say('undone-already', { entry: { entry: number }, by: { entry: old.voidedBy } }));
+    } else if (!mayUndo(draft, old)) draft.lines.push(say('not-yours', { entry: { entry: number } }));
+    else {
+      draft.add({ kind: 'void', voids: number, why: 'undo' }, { voids: [number], happenedAt: draft.now });
+      undone.push(old);
+    }
+  }
+  if (undone.length > 0) {
+    draft.lines.push(
+      say('undone', {
+        count: { count: undone.length },
+        entries: { text: undone.map((entry) => `#${entry.number}`).join(', ') },
+      }),
+    );
+  }
+}
+
+const mayUndo = (draft: Draft, entry: Entry): boolean =>
+  entry.person === null || entry.person === draft.person?.id || draft.mayDecide;
+
+/** `undo` with no number takes back what the sender's last message made; `undo 3` the last three lines of theirs. */
+export function undoLast(draft: Draft, count: number): void {
+  if (count === 1) {
+    const last = lastOfSender(draft);
+    if (last) {
+      undo(draft, last.entries);
+      return;
+    }
+  }
+  const own = draft.book
+    .latest(draft.siteId, 200)
+    .filter((entry) => entry.voidedBy === null && entry.record.kind !== 'void')
+    .filter((entry) => draft.person === null || entry.person === draft.person.id)
+    .slice(0, count);
+  if (own.length === 0) draft.lines.push(say('nothing-to-undo'));
+  else
+    undo(
+      draft,
+      own.map((entry) => entry.number),
+    );
+}

@@ -1,0 +1,89 @@
+import type { Assistant, Book, OutgoingRow } from '#assistant';
+
+const CHANNEL = 'terminal';
+const CHAT = 'terminal';
+
+export type Terminal = {
+  /** Prints what waits in the outbox for the terminal. */
+  flush(): Promise<void>;
+  /** Settles when the input has ended and everything is printed. */
+  ended: Promise<void>;
+};
+
+type Parts = {
+  book: Book;
+  assistant: Assistant;
+  site: number;
+  lines: AsyncIterable<string>;
+  print: (text: string) => Promise<void>;
+  prompt: () => void;
+  now: () => string;
+  name: string;
+};
+
+/** Starts reading lines at once, so that nothing piped in is lost. */
+export function startTerminal(parts: Parts): Terminal {
+  const { book, assistant, site, print, now } = parts;
+  let last: OutgoingRow | null = null;
+  let count = 0;
+
+  async function flush(): Promise<void> {
+    for (const row of book.waiting(CHANNEL, 100)) {
+      await print(shown(row));
+      if (row.about === null) last = row;
+      book.markSent([{ id: row.id, sentAs: `t${row.id}` }], now());
+    }
+  }
+
+  /** A line that names a button of the last reply presses it: `drop it`, `66.5`. */
+  function pressed(text: string): { outgoing: number; index: number } | null {
+    const wanted = text.trim().toLowerCase();
+    const index = last?.choices.findIndex((choice) => choice.label.toLowerCase() === wanted) ?? -1;
+    return last && index >= 0 && last.choices[index]!.act.do !== 'undo' ? { outgoing: last.id, index } : null;
+  }
+
+  function take(text: string): void {
+    count += 1;
+    const at = now();
+    const received = assistant.receive({
+      site,
+      channel: CHANNEL,
+      chat: CHAT,
+      thread: null,
+      message: `${at}-${process.pid}-${count}`,
+      edit: null,
+      sentAt: at,
+      receivedAt: at,
+      sender: { id: parts.name, name: parts.name, coordinator: false, language: null },
+      private: false,
+      text: text.replaceAll('\\n', '\n'),
+      pictures: [],
+      replyTo: null,
+      choose: pressed(text),
+    });
+    if (received.outgoing.some((row) => row.about === null)) last = null;
+  }
+
+  async function read(): Promise<void> {
+    parts.prompt();
+    for await (const line of parts.lines) {
+      if (line.trim() !== '') take(line);
+      await flush();
+      parts.prompt();
+    }
+    await flush();
+  }
+
+  return { flush, ended: read() };
+}
+
+/** A reply as text alone: buttons stand under it in brackets, what undoes is left to the word `undo`. */
+function shown(row: OutgoingRow): string {
+  const labels = row.choices
+    .filter((choice) => choice.act.do !== 'undo')
+    .map((choice) => `[${choice.label}]`);
+  const lines = row.text.split('\n').map((line) => `  ${line}`);
+  if (labels.length > 0) lines.push(`  ${labels.join(' ')}`);
+  if (row.file) lines.push(...row.file.text.split('\n').map((line) => `  ${line}`));
+  return lines.join('\n');
+}

@@ -1,0 +1,131 @@
+import { existsSync } from 'node:fs';
+import { userInfo } from 'node:os';
+import { parseArgs } from 'node:util';
+import { startTerminal } from '#channels/terminal';
+import type { OpenedBook } from '#logbook';
+import { Site } from '#records';
+import { DEMO_NAME, fillDemo } from './demo.ts';
+import { linesOf, writeLine } from './lines.ts';
+import { build, complainTo } from './parts.ts';
+import { Problem } from './problem.ts';
+import { readSiteFile } from './site-file.ts';
+
+const DEFAULT_NAME = 'My compost site';
+/** How often the clock is looked at for what goes out unasked. */
+const TICK_MS = 15_000;
+
+/** `start`: the chat in the terminal, on a local page, and over Telegram where there is a token. */
+export async function run(args: string[]): Promise<number> {
+  const { values } = parseArgs({
+    args,
+    options: {
+      db: { type: 'string' },
+      site: { type: 'string' },
+      demo: { type: 'boolean' },
+      port: { type: 'string' },
+      host: { type: 'string' },
+      'no-page': { type: 'boolean' },
+    },
+  });
+  const path = values.db ?? (values.demo ? 'data/demo.db' : 'data/heaphand.db');
+  const warn = (line: string) => process.stderr.write(`heaphand: ${line}\n`);
+  const file = values.site ? readSiteFile(values.site, warn) : null;
+  const isNew = !existsSync(path);
+  const { book, assistant } = build(path, complainTo(process.stderr));
+  const stop = stopping();
+  try {
+    const now = () => new Date().toISOString();
+    const site = siteOf(book, file, values.demo === true, now());
+    if (values.demo && book.lastNumber(site) === 0) fillDemo(book, assistant, site, now());
+    const out = (text: string) => writeLine(process.stdout, text);
+    for (const line of greeting(book, site, path, isNew && !file && !values.demo)) await out(line);
+
+    book.setMemo(site, 'home', { channel: 'terminal', chat: 'terminal' });
+    const terminal = startTerminal({
+      book,
+      assistant,
+      site,
+      lines: stop.whileRunning(linesOf(process.stdin)),
+      print: out,
+      prompt: () => {
+        if (process.stdin.isTTY) process.stdout.write('> ');
+      },
+      now,
+      name: userName(),
+    });
+    const clock = setInterval(() => {
+      assistant.tick(now());
+      void terminal.flush();
+    }, TICK_MS);
+    await out(`ready: ${book.siteById(site).site.name}`);
+    await Promise.race([terminal.ended, stop.asked]);
+    clearInterval(clock);
+    return 0;
+  } finally {
+    book.close();
+    process.stdin.destroy();
+  }
+}
+
+function siteOf(book: OpenedBook, file: Site | null, demo: boolean, at: string): number {
+  const sites = book.sites();
+  if (file) return (book.siteByName(file.name) ?? book.addSite(file, at)).id;
+  if (sites.length === 1) return sites[0]!.id;
+  if (sites.length > 1) {
+    throw new Problem(
+      `this book holds ${sites.length} sites: say which with --site FILE (${sites.map(({ site }) => site.name).join(', ')})`,
+    );
+  }
+  const timeZone = Intl.DateTimeFormat().resolvedOptions().timeZone;
+  const site = demo
+    ? readSiteFile(new URL('../../fixtures/sites/demo.json', import.meta.url).pathname, () => {})
+    : Site.parse({
+        name: DEFAULT_NAME,
+        timeZone,
+        containers: { cart: { litres: 240, holds: 'food-scraps' } },
+      });
+  return book.addSite({ ...site, ...(demo ? { name: DEMO_NAME } : {}) }, at).id;
+}
+
+function greeting(book: OpenedBook, id: number, path: string, fresh: boolean): string[] {
+  const { site } = book.siteById(id);
+  const lines = [`Heaphand · ${site.name} · log book ${path}`];
+  if (fresh) {
+    lines.push(
+      `A new book: ${site.units.mass}, °${site.units.temperature}, ${site.timeZone}, no piles yet, empty cart weight not set.`,
+      'Change it by typing: set units lb F · set time zone Europe/Paris · empty cart 16.2 · started pile A',
+      'or give a site file: npm start -- --site FILE (a made-up one to look at: npm start -- --demo)',
+    );
+  }
+  lines.push('Type what you did: "cart 61.5 kg, chips 12" · "help" · "today" · Ctrl-D ends.');
+  return lines;
+}
+
+function userName(): string {
+  try {
+    return userInfo().username || 'you';
+  } catch {
+    return 'you';
+  }
+}
+
+/** SIGTERM and SIGINT ask once for an orderly end; a second one changes nothing. */
+function stopping() {
+  let ask: () => void = () => {};
+  const asked = new Promise<void>((resolve) => {
+    ask = resolve;
+  });
+  process.on('SIGTERM', ask);
+  process.on('SIGINT', ask);
+  return {
+    asked,
+    async *whileRunning(lines: AsyncGenerator<string>): AsyncGenerator<string> {
+      const end = asked.then(() => ({ done: true, value: undefined }) as IteratorResult<string>);
+      for (;;) {
+        const next = await Promise.race([lines.next(), end]);
+        if (next.done) return;
+        yield next.value;
+      }
+    },
+  };
+}

@@ -1,0 +1,502 @@
+### What Heaphand says, in English. Short, plain, the words a crew uses.
+### {$entry} is the number of a line in the log book.
+
+## Names of things
+place-pile = pile { $name }
+place-bay = bay { $name }
+place-drum = { $named ->
+    [yes] drum { $name }
+   *[no] drum
+  }
+place-exit = exit
+place-ambient = ambient
+place-floor = floor
+place-lift = lift
+
+material-food-scraps = food scraps
+material-wood-chips = chips
+material-sawdust = sawdust
+material-leaves = leaves
+material-cardboard = cardboard
+material-paper = paper
+material-straw = straw
+material-grass = grass
+material-coffee-grounds = coffee grounds
+material-garden-waste = garden waste
+material-manure = manure
+material-finished-compost = finished compost
+material-water = water
+material-residue = residue
+material-leachate = leachate
+material-overs = overs
+
+container-cart = { $count ->
+    [one] cart
+   *[other] { $shown } carts
+  }
+container-bucket = { $count ->
+    [one] bucket
+   *[other] { $shown } buckets
+  }
+container-bag = { $count ->
+    [one] bag
+   *[other] { $shown } bags
+  }
+container-barrel = { $count ->
+    [one] barrel
+   *[other] { $shown } barrels
+  }
+container-barrow = { $count ->
+    [one] barrow
+   *[other] { $shown } barrows
+  }
+container-loader-bucket = { $count ->
+    [one] loader bucket
+   *[other] { $shown } loader buckets
+  }
+
+point-top = top
+point-middle = middle
+point-bottom = bottom
+point-north = north
+point-south = south
+point-east = east
+point-west = west
+point-front = front
+point-back = back
+point-core = core
+point-edge = edge
+
+feel-dry = dry
+feel-right = right
+feel-wet = wet
+feel-dripping = dripping
+layer-mature-compost = mature compost
+layer-wood-chips = chips
+layer-geotextile = fabric
+layer-tarp = tarp
+layer-unspecified = cover
+mode-automatic = automatic
+mode-manual = manual
+mode-off = off
+fan-off = off
+fan-low = low
+fan-high = high
+topic-odour = smell
+topic-leachate = leachate
+topic-flies = flies
+topic-pests = pests
+topic-freezing = frozen
+topic-fault = fault
+topic-power = no power
+topic-spill = spill
+topic-contamination = contamination
+topic-sharps = sharps
+topic-complaint = complaint
+topic-smoke = smoke
+topic-injury = someone hurt
+topic-other = problem
+strength-none = none
+strength-faint = faint
+strength-strong = strong
+chore-sweep = swept
+chore-wash-lift = lift washed
+chore-wash-containers = containers washed
+chore-clean-tools = tools cleaned
+chore-clean-spill = spill cleaned
+chore-check-fan = fan checked
+chore-check-stop-button = stop button checked
+chore-check-scale = scale checked
+chore-check-thermometer = thermometer checked
+chore-check-odour = smell checked
+chore-lock-gate = gate locked
+chore-inspect = inspected
+chore-watered = watered
+weather-rain = rain
+weather-frost = frost
+weather-snow = snow
+weather-heat = heat
+weather-wind = wind
+qualifier-not-detected = not detected
+choice-each = each
+choice-all = for all
+choice-both = for both
+choice-net = net
+choice-gross = gross
+choice-same = same cart
+choice-another = another cart
+choice-yes = yes
+choice-no = no
+choice-full = full
+choice-ready = ready
+choice-today = today
+choice-drop = drop it
+kind-weigh-in = weight
+kind-temperature = temperature
+kind-moisture = moisture
+kind-turning = turning
+kind-cover = cover
+kind-discharge = discharge
+kind-transfer = transfer
+kind-removal = removal
+kind-lab-result = lab result
+kind-pile = pile
+kind-level = level
+
+date-today = today
+date-yesterday = yesterday, { $day }
+date-tomorrow = tomorrow, { $day }
+date-at = { $date } { $clock }
+
+## Lines of the book
+what-material = { $material }
+what-container = { $container }
+what-container-of = { $container } of { $material }
+what-load = { $count ->
+    [one] load
+   *[other] { $count } loads
+  }
+line-net = #{ $entry } { CAP($what) } { $net } net ({ $gross } − { $tare })
+line-pending = #{ $entry } { CAP($what) } { $gross } gross, net pending: no empty weight yet
+line-weighed = #{ $entry } { CAP($what) } { $kg }
+line-volume = #{ $entry } { CAP($what) } { $litres }
+line-counted = #{ $entry } { CAP($what) }
+line-temperature = #{ $entry } { CAP($place) } { $values }
+line-moisture = #{ $entry } { CAP($place) } feels { $feel }
+line-moisture-percent = #{ $entry } { CAP($place) } { $pct } water
+line-turned = #{ $entry } Turned { $pile }
+line-turned-into = #{ $entry } Turned { $pile } into { $to }
+line-covered = #{ $entry } Covered { $pile }: { $layer }
+line-uncovered = #{ $entry } Uncovered { $pile }: { $layer } off
+line-discharge = #{ $entry } Drum discharged
+line-discharge-to = #{ $entry } Drum discharged to { $pile }
+line-transfer = #{ $entry } { CAP($from) } onto { $to }
+line-drum-setting = #{ $entry } { CAP($place) } set
+line-level = #{ $entry } { CAP($what) } level
+line-problem = #{ $entry } Problem noted: { $topic }
+line-resolved = #{ $entry } Closed: { $topic }
+line-chore = #{ $entry } { CAP($chore) }
+line-weather = #{ $entry } { CAP($weather) } expected { $date }
+line-weather-observed = #{ $entry } { CAP($weather) } seen
+line-removal = #{ $entry } Left the site: { $material }
+line-screening = #{ $entry } Screened { $pile }
+line-delivery = #{ $entry } Delivered: { $material }
+line-rejected = #{ $entry } Turned away: { $what }
+line-pile-started = #{ $entry } Started { $pile }
+line-pile-full = #{ $entry } { CAP($pile) } is full and closed
+line-pile-finished = #{ $entry } { CAP($pile) } is finished
+line-pile-ready = #{ $entry } { CAP($pile) } is said to be ready
+line-pile-emptied = #{ $entry } { CAP($pile) } is empty
+line-pile-joined = #{ $entry } { CAP($pile) } joined to { $with }
+line-pile-split = #{ $entry } { CAP($pile) } split off { $with }
+line-pile-moved = #{ $entry } { CAP($pile) } is now { $to }
+line-sample = #{ $entry } { $count ->
+    [one] Sample
+   *[other] { $count } samples
+  } taken from { $pile }
+line-lab = #{ $entry } Lab, { $place }: { $analyte } { $value }
+line-hours = #{ $entry } { $people ->
+    [one] One person
+   *[other] { $people } people
+  }, { $hours } h
+line-note = #{ $entry } Note: { $text }
+line-setting = #{ $entry } Set: { $what }
+line-void = #{ $entry } takes back #{ $old }
+line-duty = #{ $entry } Duty: { $name } ({ $every })
+line-duty-removed = #{ $entry } Duty removed: { $name }
+line-duty-claim = #{ $entry } Yours: { $duty }
+line-duty-release = #{ $entry } Handed back: { $duty }
+line-duty-postpone = #{ $entry } Put off: { $duty } { $until }
+line-duty-done = #{ $entry } Done: { $duty }
+
+part-kg = { $kg }
+part-litres = { $litres }
+part-containers = { $what }
+part-estimate-litre = about { $kg } (estimated, { $factor } kg/L)
+part-estimate = about { $kg } (estimated, { $each } each)
+part-no-estimate = no weight known for it
+part-fill = { $pct } full
+part-from = from { $source }
+part-into = into { $place }
+part-off = from { $place }
+part-to = to { $to }
+part-at = { $place }
+part-words = { $text }
+part-contaminated = contaminated
+part-of-which = of which { $what } { $kg }
+part-lowest-highest = lowest { $low }, highest { $high }
+part-depth = at { $depth } deep
+part-mode = { $mode }
+part-every = every { $min }
+part-fan = fan { $fan }
+part-strength = { $strength }
+part-reads = { $against } reads { $reads }
+part-mm = { $mm }
+part-overs = overs { $amount }
+part-approximate = about
+part-date = { $date }
+part-clock = { $clock }
+
+assumed-unit-other = read as { $typed }
+assumed-date-carried = same day as above
+assumed-place-carried = same place as above
+assumed-spelling = read through a slip
+assumed-pile-successor = the pile it became
+assumed-same-again = same as before
+
+setting-tare = empty { $container } { $kg }
+setting-litres = { $container } holds { $litres }
+setting-factor = a full { $container } weighs { $kg } net
+setting-moisture = { $material } { $pct } water
+setting-target = target { $tonnes } a year
+setting-other = { $name } { $value }
+
+more-entries = … and { $count } more lines, all in the book.
+
+## Doubts: the question that would settle it
+doubt-too-heavy = #{ $entry } { $said }: too heavy for that. Which? Not counted yet.
+doubt-too-light = #{ $entry } { $said }: too light for that, even empty it weighs more. Which? Not counted yet.
+doubt-negative = #{ $entry } { $said }: less than nothing. What did it weigh? Not counted yet.
+doubt-each-or-all = #{ $entry } { $said }: each, or for all? Not counted yet.
+doubt-count-differs = #{ $entry } { $said }: the count and the weights differ. Which holds? Not counted yet.
+doubt-gross-or-net = #{ $entry } { $said }: with the container, or without? Not counted yet.
+doubt-tare-unlikely = #{ $entry } { $said }: is that gross and empty weight, or a range? Not counted yet.
+doubt-other-unit = #{ $entry } { $said }: far from the usual here, it may be the other unit. Which? Not counted yet.
+doubt-which-unit = #{ $entry } { $said }: °C or °F? Not counted yet.
+doubt-impossible-temperature = #{ $entry } { $said }: that cannot be. Read it again? Not counted yet.
+doubt-impossible-value = #{ $entry } { $said }: that cannot be. Which? Not counted yet.
+doubt-number-ambiguous = #{ $entry } { $said }: which number? Not counted yet.
+doubt-either-or = #{ $entry } { $said }: which of them? Not counted yet.
+doubt-no-place = #{ $entry } { $said }: which pile? Not counted yet.
+doubt-unknown-place = #{ $entry } { $said }: { $place } is not known here. Start it, or which one? Not counted yet.
+doubt-ceased-place = #{ $entry } { $said }: { $place } is no more. Which one? Not counted yet.
+doubt-which-places = #{ $entry } { $said }: which piles? Not counted yet.
+doubt-date-impossible = #{ $entry } { $said }: there is no such day. Which day? Not counted yet.
+doubt-date-contradicts = #{ $entry } { $said }: day and date do not agree. Which day? Not counted yet.
+doubt-date-today-or-last = #{ $entry } { $said }: today, or a week ago? Not counted yet.
+doubt-date-in-future = #{ $entry } { $said }: that is still to come. Which day? Not counted yet.
+doubt-date-too-old = #{ $entry } { $said }: that is long ago. Which month? Not counted yet.
+doubt-same-cart = #{ $entry } Looks like { $said }, logged a moment ago. Same cart or another? Not counted yet.
+doubt-full-or-ready = #{ $entry } { $said }: full, or ready to use? Not counted yet.
+doubt-unclear = #{ $entry } { $said }: not sure what is meant. Not counted yet.
+danger-if-true = If that is true it is near fire: do not open or turn it, keep people back, call the fire service.
+
+answered-already = #{ $entry } was answered already: see #{ $by }.
+dropped = #{ $entry } dropped. It stays in the book, not counted.
+button-choice = { $choice }
+button-drop = Drop it
+button-undo = { $count ->
+    [one] Undo
+   *[other] Undo all { $count }
+  }
+button-undo-entry = Undo #{ $entry }
+button-gone = That button is no longer known. Type it instead.
+
+## Putting right
+undone = { $count ->
+    [one] Undone: { $entries }. It stays in the book, not counted.
+   *[other] Undone: { $entries }. They stay in the book, not counted.
+  }
+undone-already = #{ $entry } was undone already (#{ $by }).
+not-yours = #{ $entry } was logged by somebody else: they or a coordinator can undo it.
+no-such-entry = There is no #{ $entry } in the book.
+nothing-to-undo = Nothing of yours to undo.
+amended = #{ $entry } replaces #{ $old }
+amend-which = Which line should become { $to }? Answer its message, or "undo" and send it again.
+edited = { $count ->
+    [one] Message edited: { $entries } is replaced.
+   *[other] Message edited: { $entries } are replaced.
+  }
+what-was-number = { $text }: what was that? Nothing stored.
+kept-unread = Your message is kept, but something went wrong on our side. It will be looked at.
+
+## Asking for what is missing
+ask-tare = What does an empty { $container } weigh? Send just the number, or "empty { $container } 15.5".
+ask-ambient = How warm is the air? Send "ambient 12": the rise over it tells how the pile does.
+completed = #{ $entry } now { $net } net ({ $gross } − { $tare })
+
+## Settings
+coordinators-only = Only a coordinator can change that.
+setting-unknown = "{ $name }" is not something that can be set. Try "settings".
+setting-out-of-range = That value cannot be right for { $name }. Nothing changed.
+rule-set-readings = It counts days with a reading: weekly readings can never show it. Once a pile is closed, read it daily.
+settings-head = { $site }, { $zone }
+settings-units = Units: { $mass }, °{ $temperature }
+settings-target = Target: { $tonnes } a year
+settings-no-target = Target: not set ("set target 60 t")
+settings-tare = Empty { $container }: { $kg }
+settings-no-tare = Empty { $container }: not set
+settings-rule-set = Rule for heat: { $name }
+settings-no-rule-set = Rule for heat: not set ("set rule set vessel-3d")
+settings-how = Change with "set …": set cart tare 15.5 · set units lb F · set time zone Europe/Paris · set summary monday 7:00
+
+## Emergencies: what to do now
+emergency-drum = HIT THE RED STOP. POWER OFF. Nobody reaches in or climbs in. Do not turn the drum to free anybody. Call { $has ->
+    [no] your emergency number
+   *[yes] { $number }
+  } now.
+emergency-hurt = Stop the machines. Stay with them, do not move them unless in danger. Call { $has ->
+    [no] your emergency number
+   *[yes] { $number }
+  } now.
+emergency-fire = Everybody back. Do not open or turn it. Call the fire service: { $has ->
+    [no] your emergency number
+   *[yes] { $number }
+  }. Fan off only if that is safe.
+emergency-gas = Out and away, upwind. No switches, no flames. Call { $has ->
+    [no] your emergency number
+   *[yes] { $number }
+  } from a distance.
+emergency-needle = Do not reach in, do not tip it. Lid shut, tag it, set it aside. Tongs and a sharps box only by whoever is trained.
+emergency-pricked = Let it bleed, wash with soap and running water. Medical help at once: hours matter. Call { $has ->
+    [no] your emergency number or clinic
+   *[yes] { $number }
+  }.
+emergency-help = If somebody is hurt or in danger: stop the machines, call { $has ->
+    [no] your emergency number
+   *[yes] { $number }
+  } now. Nobody reaches or climbs in. What happened?
+emergency-isolator = Power off at: { $text }
+emergency-address = Tell them: { $text }
+emergency-first-aider = First-aider: { $text }
+alarm = Emergency reported{ $has ->
+    [no] {""}
+   *[yes] {" "}by { $who }
+  }: { $topic }.
+alarm-said = "{ $text }"
+
+## Language, people, privacy
+language-set = English it is.
+language-unknown = English, French or Spanish: which?
+forgotten = Your name and your messages are removed. The entries stay under the number { $number }, since the book must hold together.
+role-whom = Answer one of their messages with "make coordinator".
+role-given = { $who } is a coordinator now.
+
+## Lists of lines
+mine-nothing = Nothing logged by you today.
+mine-head = { $count ->
+    [one] Yours today, one line:
+   *[other] Yours today, { $count } lines:
+  }
+show-who = Logged by { $who }, { $date }
+show-pictures = { $count ->
+    [one] One picture kept.
+   *[other] { $count } pictures kept.
+  }
+shown-voided = #{ $entry } was taken back or replaced: see #{ $by }.
+why-nothing = Nothing to explain yet: ask after an answer with a figure.
+
+accepts-yes = { CAP($what) }: yes, it is on this site's list.
+accepts-no = { CAP($what) }: no, it is on this site's list of what stays out.
+accepts-not-on-list = { CAP($what) } is not on this site's list. Set it aside and ask a coordinator.
+
+elsewhere-export = The book as files: on the machine, "npm run -s entries -- --db FILE".
+elsewhere-report = No report yet from the chat: "week" and "year" hold the sums.
+elsewhere-share = The page beside the terminal can be opened on this machine; its address is printed at the start.
+elsewhere-feedback = Not answered yet in the chat: see "week" for what came from where.
+
+## Help
+help-log = Log by texting what you did: cart 61.5 kg, chips 12 · 3 carts 61 58 70 · B 41 43 39, ambient 12 · turned B · covered B with tarp
+help-log-drum = Drum: emptied drum onto C · drum auto 45 min fan low · drum 3/4 full
+help-log-piles = Piles: started pile E · C is full · joined A to B · 3 barrows from C onto B
+help-ask = Ask: today · week · year · piles · B? · 3 carts coming, how many chips? · why
+help-mend = Mend: undo · sorry 56.2 not 58.2 · that was C not B · or answer the message
+help-set = Set up: empty cart 16.2 · set target 60 t · settings · french please
+help-danger = Somebody hurt, smoke, a needle: just say so. First call your emergency number.
+new-1 = { $site }: welcome. Eight lines to start safely.
+new-2 = Gloves on, wash hands after; no food on the pad. Follow the site's own procedures first.
+new-3 = Piles are hot inside: steam and 60 °C and more. Stand upwind when turning.
+new-3-drum = Never reach or climb into the drum. Stop pressed and power locked off before anybody opens it.
+new-4 = Dusty, dry stuff: a fitted respirator, and damp it first.
+new-5 = Weigh each cart, empty weight is taken off for you: cart 61.5
+new-6 = Add chips as the reply says, then squeeze: a drop or two is right.
+new-7 = Needle or sharp: do not reach in. Lid shut, set aside, say so here.
+new-8 = Not sure? Ask "today" for what needs doing, "help" for how to say it.
+
+## The mix
+limit-recipe = the recipe
+limit-structure = coarse stuff
+limit-moisture-high = water
+limit-moisture-low = dryness
+limit-cn-low = C:N
+limit-cn-high = C:N
+limit-cap = fines
+limit-stock = stock
+limit-room = room in the drum
+unit-days = days
+unit-hours = hours
+state-open = filling
+state-closed = closed
+state-ready = ready
+state-gone = gone
+
+mix-enough = Mix today: about { $pct } water ({ $range }). Chips are enough; squeeze to be sure: a drop or two.
+mix-wet-add = Wet: about { $pct } water ({ $range }, typical values). Add { $what } of { $material } (about { $kg }), then squeeze: a drop or two is right.
+mix-add = About { $pct } water ({ $range }, typical values). Add { $what } of { $material } (about { $kg }).
+mix-squeeze = About { $pct } water ({ $range }, typical values). Squeeze a handful: a drop or two is right.
+mix-squeeze-or-add = About { $pct } water ({ $range }, typical values). Squeeze: a drop or two is right; if it runs, add { $what } of { $material } (about { $kg }).
+mix-infeasible = About { $pct } water ({ $range }): cannot be put right with what is here ({ $limit }). Best: { $what } of { $material }.{ $hasSolve ->
+    [yes] {" "}{ CAP($solve) } would solve it.
+   *[no] {""}
+  }
+mix-nothing-today = Nothing weighed in today yet. Send "3 carts coming, how many chips?" to plan.
+planned = About { $kg } food ({ $low } to { $high }): { $what } of chips (about { $chips }).
+planned-published = About { $kg } food by published weights (they differ much): { $what } of chips (about { $chips }). Weigh to be sure.
+planned-no-weight = Nothing known of what a { $container } weighs here: weigh some first, or set its litres.
+planned-first-on-floor = First { $what } on the drum's floor.
+room-yes = Yes: the drum would be about { $fill } full.
+room-no = No. Discharge about { $kg } first{ $hasDays ->
+    [yes] ; the oldest load is { $days } days in
+   *[no] {""}
+  }.
+room-look = The sum is rough: have a look inside the window first, and send "drum 3/4 full".
+room-unknown = The drum's volume is not known here, so the room cannot be worked out.
+room-no-drum = This site has no drum.
+why-drum = Loads in, less what was taken out and what has shrunk: about { $kg } inside.
+why-mix = Today's loads: { $loads }.
+why-formula = { $formula }
+formula-mix = Water: each load's mass times its water, over the whole mass. C:N: all the carbon over all the nitrogen, never a mean of ratios.
+why-mix-density = Density about { $density }, air between about { $air } %.
+why-source = Source: { $text }
+
+## Heat
+band-turn-soon = { CAP($place) } { $celsius }: hot. Turn it in the next days and look whether it is dry.
+band-act-today = { CAP($place) } { $celsius }: too hot. Turn it today, make it smaller, check the water; read again today.
+band-fire-watch = { CAP($place) } { $celsius }: fire watch. Read several depths, keep water at hand, tell a coordinator.
+band-do-not-open = { CAP($place) } { $celsius }: DO NOT OPEN OR TURN IT. People back, fan off only if safe, call the fire service. Do not half wet it.
+band-act-at-once = { CAP($place) } { $celsius }: DO NOT OPEN OR TURN IT. People back, call the fire service now. Do not half wet it.
+heat-rise = { CAP($place) }: { $rise } over the air ({ $ambient }).
+heat-near-ambient = { CAP($place) }: { $rise } over the air ({ $ambient }), near ambient.
+heat-just-turned = { CAP($place) } was just turned: a low reading says nothing yet. Read it again tomorrow.
+proof-met = { CAP($place) }: { $counted } of { $needed } { $unit } hot. Time and temperature met on these readings; your regulator decides.
+proof-not-yet = { CAP($place) }: { $counted } of { $needed } { $unit } hot. Next reading by { $date }, or it counts no further.
+proof-none = { CAP($place) }: 0 of { $needed } { $unit } hot so far.
+proof-cannot-show = { CAP($place) }: cannot be shown on these readings ({ $counted } of { $needed } { $unit }).
+regulator-decides = Your regulator decides; this is only what the book shows.
+
+## Piles and drum
+no-piles = No piles yet: send "started pile A".
+place-unknown = { CAP($place) } is not known here.
+pile-became = { CAP($place) } is { $successor } now.
+pile-state = { CAP($place) }, { $state }
+pile-last = { $values } ({ $date })
+pile-rise = { $rise } over the air
+pile-no-reading = no reading yet
+pile-turns = { $count ->
+    [one] turned once
+   *[other] turned { $count } times
+  }
+pile-held = HELD: { $why }
+pile-last-turn = Last turned { $date }.
+pile-covered = Covered ({ $layer }) { $date }.
+pile-uncovered = Cover off ({ $layer }) { $date }.
+pile-feel = Felt { $feel } { $date }.
+pile-problem = Open: { $topic } (#{ $entry }, { $date }).
+drum-holds = { CAP($place) }: about { $kg } inside
+drum-level = { $pct } full ({ $date })
+drum-oldest = oldest load { $date }
+drum-set = Set: { $mode }
+drum-read = Read { $low } to { $high } ({ $date }).
+history-nothing = Nothing in the book on { $place }.
+trace-source = { $source }: { $from } to { $to }
+accepts-near = On the list: { $list }
