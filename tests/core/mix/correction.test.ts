@@ -127,6 +127,27 @@ describe('what to add', () => {
   });
 });
 
+test('a test of the mix is no estimate: its range does not hold advice back', () => {
+  const moisturePct = { typical: 63, low: 58, high: 68 };
+  const got = correctionFor({
+    parts: [scraps(60), chips(40)],
+    additions: [barrow],
+    limits: drum,
+    test: { at: null, how: 'moisture-test', moisturePct },
+  });
+  expect(got).toMatchObject({ code: 'add', squeeze: false, ifWet: null });
+});
+
+test('fewest containers first, then the lighter of equally many', () => {
+  const wet = (...each: number[]): LimitLine => ({ code: 'wet', base: 30, each, max: 0 });
+  expect(fewest([wet(-30, -16)], [300, 5], [9, 9])).toEqual({ counts: [1, 0], total: 1 });
+  expect(fewest([wet(-30, -31)], [300, 5], [9, 9])).toEqual({ counts: [0, 1], total: 1 });
+  expect(fewest([wet(-30, -31)], [5, 300], [9, 9])).toEqual({ counts: [1, 0], total: 1 });
+  // Two heavy ones rather than three light ones.
+  expect(fewest([wet(-15, -10)], [300, 5], [9, 9])).toEqual({ counts: [2, 0], total: 2 });
+  expect(fewest([wet(-9)], [5], [3])).toBeNull();
+});
+
 /** A seeded sequence (mulberry32), so that every run sees the same few hundred cases. */
 function seeded(seed: number): () => number {
   let state = seed;

@@ -60,7 +60,7 @@ describe('the table of materials', () => {
     ['food-scraps', 14, 16],
     ['wood-chips', 400, 600],
     ['leafy-chips', 100, 250],
-    ['sawdust', 200, 750],
+    ['sawdust', 300, 600],
     ['leaves', 40, 80],
     ['paper', 127, 178],
     ['straw', 48, 150],

@@ -76,7 +76,9 @@ describe('stock', () => {
     expect(stock).toEqual({ kg: 870, litres: 3000, since: null, usedKg: 290 });
   });
   test('chips down to 2 m3 stands, and the use begins anew', () => {
-    const before = stockAfter(NO_STOCK, { kind: 'delivery', kg: 900, litres: null }, bulk);
+    const delivered = stockAfter(NO_STOCK, { kind: 'delivery', kg: 900, litres: null }, bulk);
+    const before = stockAfter(delivered, use(70), bulk);
+    expect(before.usedKg).toBe(70);
     const stock = stockAfter(before, { kind: 'level', kg: null, litres: 2000, moment }, bulk);
     expect(stock).toEqual({ kg: 580, litres: 2000, since: moment, usedKg: 0 });
   });
