@@ -7,7 +7,7 @@ import type { ExpectedReading } from './compare.ts';
 export interface MessageCase {
   readonly id: string;
   readonly language: string;
-  readonly site: unknown;
+  readonly site: object;
   /** The site's local time, `2026-05-12T10:00`. */
   readonly at: string;
   readonly text: string;
@@ -26,10 +26,16 @@ interface WrittenCase {
 const siteFolder = fileURLToPath(new URL('../../fixtures/sites/', import.meta.url));
 const readJson = (path: string): unknown => JSON.parse(readFileSync(path, 'utf8'));
 
-const sites = new Map<string, unknown>();
-function siteNamed(name: string): unknown {
-  if (!sites.has(name)) sites.set(name, readJson(join(siteFolder, `${name}.json`)));
-  return sites.get(name);
+const sites = new Map<string, object>();
+function siteNamed(name: string): object {
+  if (!sites.has(name)) sites.set(name, readJson(join(siteFolder, `${name}.json`)) as object);
+  return sites.get(name)!;
+}
+
+function siteOf(one: WrittenCase, path: string, siteOfLines: object | undefined): object {
+  const site = one.site === undefined ? siteOfLines : siteNamed(one.site);
+  if (site === undefined) throw new Error(`${path}, ${one.id}: no site named, and no --site FILE given`);
+  return site;
 }
 
 /** Every case file under a path: itself, or all `.json` files below a folder, in the order of their paths. */
@@ -42,9 +48,8 @@ export function caseFilesUnder(path: string): string[] {
 }
 
 /** The cases of one file: a JSON list with a site's name in each case, or JSON lines for the site given. */
-export function casesIn(path: string, siteOfLines?: unknown): MessageCase[] {
+export function casesIn(path: string, siteOfLines?: object): MessageCase[] {
   const isLines = path.endsWith('.jsonl');
-  if (isLines && siteOfLines === undefined) throw new Error(`${path}: JSON lines need --site FILE`);
   const written = isLines
     ? readFileSync(path, 'utf8')
         .split(/\r?\n/u)
@@ -54,7 +59,7 @@ export function casesIn(path: string, siteOfLines?: unknown): MessageCase[] {
   return written.map((one) => ({
     id: one.id,
     language: one.lang ?? basename(dirname(path)),
-    site: one.site === undefined ? siteOfLines : siteNamed(one.site),
+    site: siteOf(one, path, siteOfLines),
     at: one.at,
     text: one.text,
     expect: one.expect ?? {},

@@ -1,16 +1,17 @@
+import { contextForSite, readMessage } from '#parsers';
+import { Site } from '#records';
 import type { GotReading } from './compare.ts';
 
-/** Reads one message as if it were sent at a local time to a site about which only its file is known. */
-export type Read = (text: string, site: unknown, atLocal: string) => GotReading;
+const checked = new WeakMap<object, Site>();
 
-interface ParsersFace {
-  readonly readMessage: (text: string, context: unknown) => GotReading;
-  readonly contextForSite: (site: unknown, atLocal: string) => unknown;
+/** The site of a file, checked and completed once, so that a thousand cases do not check it a thousand times. */
+function siteOf(file: object): Site {
+  const known = checked.get(file) ?? Site.parse(file);
+  checked.set(file, known);
+  return known;
 }
 
-/** The reader of messages, taken by name so that the scorer says in words when there is none. */
-export async function reader(): Promise<Read> {
-  const face: string = '#parsers';
-  const { readMessage, contextForSite } = (await import(face)) as ParsersFace;
-  return (text, site, atLocal) => readMessage(text, contextForSite(site, atLocal));
+/** Reads one message as if it were sent at a local time to a site about which only its file is known. */
+export function read(text: string, siteFile: object, atLocal: string): GotReading {
+  return readMessage(text, contextForSite(siteOf(siteFile), atLocal));
 }

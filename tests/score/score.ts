@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import { parseArgs } from 'node:util';
 import { caseFilesUnder, casesIn, type MessageCase } from './cases.ts';
 import { compareReading, type ExpectedReading, type GotReading, type Verdict } from './compare.ts';
-import { reader } from './reader.ts';
+import { read } from './reader.ts';
 
 type Scored = Verdict & { readonly case: MessageCase; readonly got: GotReading };
 
@@ -76,9 +76,8 @@ async function main(): Promise<void> {
   });
   if (positionals.length === 0) throw new Error('usage: score [--site FILE] [--quiet] FILE-OR-FOLDER…');
   const site =
-    values.site === undefined ? undefined : (JSON.parse(readFileSync(values.site, 'utf8')) as unknown);
+    values.site === undefined ? undefined : (JSON.parse(readFileSync(values.site, 'utf8')) as object);
   const cases = positionals.flatMap(caseFilesUnder).flatMap((path) => casesIn(path, site));
-  const read = await reader();
   const scored = cases.map((one): Scored => {
     const got = read(one.text, one.site, one.at);
     return { ...compareReading(got, one.expect), case: one, got };
