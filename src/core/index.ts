@@ -187,7 +187,7 @@ export {
   stockDensity,
   stockNow,
 } from './mix/stock.ts';
-export type { MixFigure, MixFigureFrom, MixWhy } from './mix/why.ts';
+export { MIX_FORMULAS, type MixFigure, type MixFigureFrom, type MixFormula, type MixWhy } from './mix/why.ts';
 export { emptyPicture, placeOfPile } from './picture/empty.ts';
 export { applyEntry, rebuild } from './picture/fold.ts';
 export { batchAt, drumName, type PlaceKind, placeKind } from './picture/places.ts';

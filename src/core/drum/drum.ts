@@ -27,10 +27,15 @@ export type LoadInside = {
   warmestCelsius: number | null;
 };
 
-/** A drum as it is now. `fillPct` is null where its volume is unknown; `byLevel` says that a level corrected it. */
+/**
+ * A drum as it is now. `fillPct` is null where its volume is unknown; `byLevel` says that a level corrected
+ * it, and the mass with it. `unbooked`: far more was seen inside than the loads of the book come to, so that
+ * the oldest in the book is not the oldest inside.
+ */
 export type DrumNow = {
   kg: number;
   litres: number;
+  unbooked: boolean;
   fillPct: Spread | null;
   byLevel: boolean;
   loads: LoadInside[];
@@ -56,7 +61,7 @@ export function drumNow(drum: DrumPicture, at: string, rules: DrumRules = {}): D
   const loads = inOrder(drum.loads).filter((load) => load.at <= at);
   const inside = loads.map((load) => insideOf(load, drum, at, shrink.typical));
   const litresNow = (perDay: number) => blendLitres(loads, at, perDay);
-  const { litres, byLevel } = levelled(drum, loads, at, shrink, litresNow);
+  const { litres, byLevel, unbooked } = levelled(drum, loads, at, shrink, litresNow);
   const volume = drum.litres;
   const fillPct =
     volume === null
@@ -68,8 +73,11 @@ export function drumNow(drum: DrumPicture, at: string, rules: DrumRules = {}): D
         };
   const cold = inside.filter((load) => load.warmestCelsius !== null);
   return {
-    kg: inside.reduce((sum, load) => sum + load.kgNow, 0),
+    kg: byLevel
+      ? (litres.typical * DISCHARGED_KG_PER_M3) / 1000
+      : inside.reduce((sum, load) => sum + load.kgNow, 0),
     litres: litres.typical,
+    unbooked,
     fillPct,
     byLevel,
     loads: inside,
@@ -139,16 +147,17 @@ function levelled(
   at: string,
   shrink: Spread,
   litresNow: (perDay: number) => number,
-): { litres: Spread; byLevel: boolean } {
+): { litres: Spread; byLevel: boolean; unbooked: boolean } {
   const { level, litres: volume } = drum;
   if (level === null || volume === null || level.at > at) {
     const spreadOfLoads = mixOf(loads.map((load) => ({ material: load.material, kg: load.kg }))).bulkKgPerM3;
     const blend = propagate([shrink], ([perDay]) => litresNow(perDay!));
-    if (!spreadOfLoads || spreadOfLoads.typical === 0) return { litres: blend, byLevel: false };
+    if (!spreadOfLoads || spreadOfLoads.typical === 0)
+      return { litres: blend, byLevel: false, unbooked: false };
     const looser = spreadOfLoads.typical / spreadOfLoads.low;
     const tighter = spreadOfLoads.typical / spreadOfLoads.high;
     const byDensity: Spread = { typical: 1, low: Math.min(1, tighter), high: Math.max(1, looser) };
-    return { litres: propagate([blend, byDensity], ([a, b]) => a! * b!), byLevel: false };
+    return { litres: propagate([blend, byDensity], ([a, b]) => a! * b!), byLevel: false, unbooked: false };
   }
   // The level says what was there; since then loads came in and discharges went out.
   const later = loads.filter((load) => load.at > level.at);
@@ -167,7 +176,11 @@ function levelled(
     const old = fraction! * volume * leftAfter(daysFrom(level.at, at), perDay!);
     return Math.max(0, old + blendLitres(later, at, perDay!) - outLitres);
   });
-  return { litres: { ...litres, low: Math.max(0, litres.low) }, byLevel: true };
+  const earlier = loads.filter((load) => load.at <= level.at);
+  // What has left since is off the loads already, so it is put back for the comparison.
+  const booked = blendLitres(earlier, level.at, shrink.typical) + outLitres;
+  const unbooked = level.fraction * volume - booked > 2 * LEVEL_ERROR * volume;
+  return { litres: { ...litres, low: Math.max(0, litres.low) }, byLevel: true, unbooked };
 }
 
 /** Density of what comes out of a drum. @source 800 to 1,200 lb/yd³ recommended for active mixes (LSU 3838-D after NRAES-54), its middle. */
@@ -185,9 +198,11 @@ export type DrumRoom = {
   wantedLitres: number;
   fillAfterPct: Spread | null;
   dischargeFirstKg: number | null;
+  /** Days since the oldest load went in; null where none is known or older stuff is not in the book. */
   oldestDays: number | null;
   /** The oldest load has not been in for as long as the site has set. */
   oldestTooYoung: boolean;
+  why: MixWhy;
 };
 
 /**
@@ -205,9 +220,9 @@ export function drumRoom(
   const wanted = mixOf(
     coming.map(({ material, kg }) => ({ material, kg, litres: loadLitres({ material, kg, litres: null }) })),
   );
-  const oldestDays = now.oldest?.days ?? null;
+  const oldestDays = now.unbooked ? null : (now.oldest?.days ?? null);
   const oldestTooYoung = rules.daysInside != null && oldestDays !== null && oldestDays < rules.daysInside;
-  const base = { wantedLitres: wanted.litres, oldestDays, oldestTooYoung };
+  const base = { wantedLitres: wanted.litres, oldestDays, oldestTooYoung, why: now.why };
   if (drum.litres === null || now.fillPct === null)
     return {
       answer: 'unknown',
@@ -226,9 +241,7 @@ export function drumRoom(
     high: now.fillPct.high + more,
   };
   const over = now.litres + wanted.litres - full;
-  // Loads that the book does not know of make its mass too small once a level has corrected the volume.
-  const byLoads = !now.byLevel && now.litres > 0;
-  const density = byLoads ? now.kg / now.litres : DISCHARGED_KG_PER_M3 / 1000;
+  const density = now.litres > 0 ? now.kg / now.litres : DISCHARGED_KG_PER_M3 / 1000;
   const dischargeFirstKg = Math.max(0, Math.min(over, now.litres) * density);
   const answer = over > 0 ? 'no' : 'yes';
   const fullPct = fullFraction * 100;

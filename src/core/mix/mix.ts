@@ -279,7 +279,7 @@ function whyOf(groups: Group[], unknown: { material: string }[], test: MixTest |
   const assumed = ['typical-values', ...unknown.map((left) => `left-out:${left.material}`)];
   if (test) assumed.push(`test:${test.how}`);
   return {
-    formula: 'mix-by-mass',
+    formula: 'mix',
     figures,
     sources: [
       'Richard & Trautmann, Getting the Right Mix, Cornell, 1996',

@@ -11,8 +11,18 @@ export type MixFigure = {
   from: MixFigureFrom;
 };
 
+/** Formulas by key; the wording says each in words. */
+export const MIX_FORMULAS = [
+  'mix',
+  'correction-by-recipe',
+  'correction-fewest-containers',
+  'drum-fill-by-level',
+  'drum-fill-by-loads',
+] as const;
+export type MixFormula = (typeof MIX_FORMULAS)[number];
+
 /** What stands behind an answer, as data: a key for the formula, the figures, the sources, what was assumed. */
-export type MixWhy = { formula: string; figures: MixFigure[]; sources: string[]; assumed: string[] };
+export type MixWhy = { formula: MixFormula; figures: MixFigure[]; sources: string[]; assumed: string[] };
 
 /**
  * Throws a RangeError that names the value, its unit and the range it must lie in.

@@ -148,6 +148,30 @@ describe('what is inside', () => {
     // 3,750 + 265 ÷ 0.53 − 1,000 = 3,250 L
     expect(later.litres).toBeCloseTo(3250, 6);
   });
+  test('far more seen than booked: the mass follows the level, and the oldest load is not known', () => {
+    const seen = { entry: 5, at: noon('2026-05-14'), localDate: '2026-05-14', fraction: 0.8 };
+    const half = drum({ loads: [load(1, '2026-05-10', 300)], level: seen });
+    const now = drumNow(half, noon('2026-05-14'));
+    expect(now).toMatchObject({ unbooked: true, kg: 4000 * 0.59 });
+    expect(drumRoom(half, [{ material: 'food-scraps', kg: 10 }], noon('2026-05-14')).oldestDays).toBeNull();
+    // 1,800 kg ÷ 0.53 = 3,396 L booked; 3/4 of the drum is 3,750 L: within the eye's error
+    const whole = drum({ loads: [load(1, '2026-05-14', 1800)], level: { ...seen, fraction: 0.75 } });
+    expect(drumNow(whole, noon('2026-05-14')).unbooked).toBe(false);
+    expect(drumRoom(whole, [{ material: 'food-scraps', kg: 10 }], noon('2026-05-14')).oldestDays).toBe(0);
+  });
+  test('what has left since the level was booked all the same', () => {
+    const seen = { entry: 5, at: noon('2026-05-14'), localDate: '2026-05-14', fraction: 0.75 };
+    const now = drumNow(
+      drum({
+        level: seen,
+        discharges: [
+          { entry: 7, at: noon('2026-05-15'), localDate: '2026-05-15', kg: 2000, litres: null, to: null },
+        ],
+      }),
+      noon('2026-05-15'),
+    );
+    expect(now.unbooked).toBe(false);
+  });
   test('a drum of unknown volume has no fill', () => {
     expect(
       drumNow(drum({ litres: null, loads: [load(1, '2026-05-10', 100)] }), noon('2026-05-11')).fillPct,
