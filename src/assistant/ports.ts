@@ -20,6 +20,8 @@ export type Incoming = {
   text: string;
   /** Ids by which the channel can send the pictures back. */
   pictures: string[];
+  /** Where somebody says they are; a coordinator's sets the place of the site. */
+  location?: { latitude: number; longitude: number };
   /** What the message answers: one of our replies, somebody's message, or an entry by number. */
   replyTo: { outgoing: number } | { message: string } | { entry: number } | null;
   /** A pressed button: which of our replies, and which of its choices. */
@@ -158,6 +160,37 @@ export type Book = {
   /** Small facts of the conversation: what was asked once, which list was shown last, what was posted. */
   memo<T>(site: number, key: string): T | null;
   setMemo(site: number, key: string, value: unknown): void;
+};
+
+/** A chat through which a site is spoken to. A group that became another chat keeps its site: `movedTo` says where. */
+export type Chat = {
+  channel: string;
+  chat: string;
+  site: number;
+  kind: 'group' | 'direct';
+  /** The thread that a coordinator chose for what goes out unasked. */
+  topic: string | null;
+  active: boolean;
+  movedTo: string | null;
+};
+
+/** What a channel keeps in the log book beside the conversation itself. */
+export type ChannelBook = Book & {
+  chat(channel: string, chat: string): Chat | null;
+  chats(site: number): Chat[];
+  /** Known already: it is active again, and of this site. */
+  addChat(site: number, channel: string, chat: string, kind: Chat['kind']): Chat;
+  changeChat(channel: string, chat: string, change: Partial<Pick<Chat, 'active' | 'topic'>>): void;
+  /** A group that has a new id: the same site, its waiting replies too. Twice is the same as once. */
+  moveChat(channel: string, from: string, to: string): Chat | null;
+  /** Sites in which a person of a channel has been seen. */
+  sitesOfPerson(channel: string, id: string): number[];
+  /** A person's own ids on a channel. */
+  channelIds(person: number, channel: string): string[];
+  /** Facts of the book as a whole, as JSON: which word lets a group in, when the channel was last heard. */
+  bookFact<T>(key: string): T | null;
+  /** Null takes the fact out. */
+  setBookFact(key: string, value: unknown): void;
 };
 
 /** Outcome into words. The only way from `Say` to text. */

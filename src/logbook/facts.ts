@@ -19,6 +19,7 @@ export const factQueries = (db: Database.Database, now: () => string) => {
   const memoDrop = db.prepare<[number, string]>('DELETE FROM memo WHERE site = ? AND key = ?');
   const metaGet = db.prepare<[string]>('SELECT value FROM meta WHERE key = ?').pluck();
   const metaPut = db.prepare<[string, string]>('INSERT OR REPLACE INTO meta VALUES (?, ?)');
+  const metaDrop = db.prepare<[string]>('DELETE FROM meta WHERE key = ?');
   const linkNew = db.prepare<[string, number, string]>(
     'INSERT INTO link (hash, site, made_at) VALUES (?, ?, ?)',
   );
@@ -53,7 +54,8 @@ export const factQueries = (db: Database.Database, now: () => string) => {
       return value === undefined ? null : (JSON.parse(value) as T);
     },
     setBookFact: (key: string, value: unknown): void => {
-      metaPut.run(key, JSON.stringify(value ?? null));
+      if (value === undefined || value === null) metaDrop.run(key);
+      else metaPut.run(key, JSON.stringify(value));
     },
     addLink: (site: number, token: string): void => {
       linkNew.run(hashed(token), site, now());

@@ -1,7 +1,6 @@
 import type Database from 'better-sqlite3';
-import type { Person, SiteRow } from '#assistant';
+import type { Chat, Person, SiteRow } from '#assistant';
 import { Language, Site } from '#records';
-import type { Chat } from './book.ts';
 
 type PersonRow = { id: number; name: string; coordinator: number; language: string | null };
 type ChatRow = Omit<Chat, 'active'> & { active: number };
