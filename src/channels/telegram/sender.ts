@@ -27,6 +27,8 @@ export const makeSender = (parts: {
   log: Logger;
   now: () => Date;
   moved(from: string, to: string): void;
+  /** The book can not be read or written. */
+  broken(error: unknown): void;
 }) => {
   const { api, book, log, now } = parts;
   const ending = new AbortController();
@@ -37,6 +39,7 @@ export const makeSender = (parts: {
   const begun = new Map<number, string[]>();
   let sent: { id: number; sentAs: string | null; also?: string[] }[] = [];
   let soon: NodeJS.Immediate | null = null;
+  let closing = false;
 
   const flush = (): void => {
     if (sent.length === 0) return;
@@ -46,10 +49,15 @@ export const makeSender = (parts: {
   };
 
   const kick = (): void => {
-    if (ending.signal.aborted || soon) return;
+    if (closing || soon) return;
     soon = setImmediate(() => {
       soon = null;
-      pump();
+      if (closing) return;
+      try {
+        pump();
+      } catch (error) {
+        parts.broken(error);
+      }
     });
   };
 
@@ -77,7 +85,7 @@ export const makeSender = (parts: {
 
   const sendLine = async (line: string, rows: OutgoingRow[]): Promise<void> => {
     for (const row of rows) {
-      if (ending.signal.aborted) return;
+      if (closing) return;
       const outcome = await (line === row.chat ? sendRow(row, row.chat) : sendToCoordinators(row));
       if (outcome.is === 'later') {
         restsUntil.set(line, Date.now() + outcome.ms);
@@ -236,7 +244,7 @@ export const makeSender = (parts: {
     flush,
     /** Gives what is on its way a moment, then cuts it off: what is not marked goes out after the next start. */
     stop: async (graceMs: number): Promise<void> => {
-      if (soon) clearImmediate(soon);
+      closing = true;
       const all = Promise.allSettled([...busy.values()]);
       const cut = setTimeout(() => ending.abort(), graceMs);
       await Promise.race([all, new Promise((done) => setTimeout(done, graceMs + 500).unref())]);

@@ -55,6 +55,7 @@ export const startTelegram = (options: TelegramOptions): Telegram => {
     ...parts,
     draw: options.draw,
     moved: (from, to) => guard(() => handler.moved(from, to)),
+    broken: (error) => broken(error),
   });
 
   const deliver = (incoming: Incoming): void => {
