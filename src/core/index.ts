@@ -40,6 +40,12 @@ export {
 export { drumVolumeM3, feedPerDayKg, SHRINK_PER_DAY, type TakenOut, takeOut } from './drum/flow.ts';
 export { AMBIENT_DAYS, type AmbientMean, type AmbientReading, ambientMean } from './heat/ambient.ts';
 export {
+  COMPLAINT_FIELDS,
+  COMPLAINT_STRENGTHS,
+  type ComplaintField,
+  complaintLacks,
+} from './heat/complaint.ts';
+export {
   type CannotTell,
   CURING_DEFAULTS,
   type CuringSettings,
@@ -136,6 +142,26 @@ export {
   vectorAttraction,
 } from './heat/sanitising.ts';
 export type { HeatHistory, Now, SanitisingOptions } from './heat/stretches.ts';
+export {
+  CAUSES,
+  type Cause,
+  CURE_ACTIONS,
+  type CureAction,
+  HEAT_FACTS,
+  type HeatFact,
+  NEVER_WHEN,
+  SYMPTOM_DATA,
+  SYMPTOMS,
+  type Symptom,
+} from './heat/symptom-data.ts';
+export {
+  type Diagnosis,
+  diagnose,
+  type FoundCause,
+  factsOf,
+  knowledgeOf,
+  type PileKnowledge,
+} from './heat/symptoms.ts';
 export type { HeatAssumption, HeatAssumptionCode, HeatWhy } from './heat/why.ts';
 export { type Acceptance, type AcceptsList, acceptance } from './mix/accepts.ts';
 export {
