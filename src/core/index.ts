@@ -38,6 +38,21 @@ export {
   type LoadInside,
 } from './drum/drum.ts';
 export { drumVolumeM3, feedPerDayKg, SHRINK_PER_DAY, type TakenOut, takeOut } from './drum/flow.ts';
+export { isCovered } from './duties/cover-pile.ts';
+export {
+  type Coded,
+  DUTY_KINDS,
+  type Duty,
+  type DutyContext,
+  type DutyKind,
+  type DutyRule,
+  type Fact,
+  type Facts,
+  HOLD_BACKS,
+  type HoldBack,
+} from './duties/duty.ts';
+export { DUTY_RULES, dutiesNow } from './duties/now.ts';
+export { dueDate, parseSchedule, type Schedule } from './duties/schedule.ts';
 export { AMBIENT_DAYS, type AmbientMean, type AmbientReading, ambientMean } from './heat/ambient.ts';
 export {
   COMPLAINT_FIELDS,

@@ -1,0 +1,476 @@
+import { describe, expect, test } from 'vitest';
+import { DUTY_KINDS } from '#core';
+import { Site } from '#records';
+import { Book, cart, chips, reading, site, type Written } from '../picture/book.ts';
+import { job, keys, today } from './today.ts';
+
+type Line = [at: string, record: Written];
+type Case = {
+  rule: string;
+  key: string;
+  /** What leads to it. */
+  before: Line[];
+  /** Not due yet at this moment, where there is one. */
+  notYet?: string;
+  due: string;
+  why: string;
+  by: string;
+  /** What closes it. */
+  done: Line;
+  /** It stays away at this moment after that. */
+  after?: string;
+  site?: Site;
+};
+
+const windrows = Site.parse({ ...site, name: 'Teal Bank', drums: [], ruleSet: 'windrow-15d' });
+const pile = (event: string, of = 'pile B'): Written => ({ kind: 'pile', pile: of, event });
+const chore = (name: string, more = {}): Written => ({ kind: 'chore', chore: name, ...more });
+const hotDays = (days: number, of = 'pile B'): Line[] =>
+  Array.from({ length: days }, (_, i) => [
+    `2026-05-${String(4 + i).padStart(2, '0')}T08:00`,
+    reading(of, 60),
+  ]);
+
+const CASES: Case[] = [
+  {
+    rule: 'a pile that was closed is read every day until it is proven',
+    key: 'read:pile B',
+    before: [['2026-05-04T16:00', pile('full')]],
+    due: '2026-05-05T09:00',
+    why: 'closed-unproven',
+    by: '2026-05-05',
+    done: ['2026-05-05T10:00', reading('pile B', 61)],
+  },
+  {
+    rule: 'a run under way asks for the day that it would lose',
+    key: 'read:pile B',
+    before: [['2026-05-03T16:00', pile('full')], ...hotDays(2)],
+    notYet: '2026-05-05T12:00',
+    due: '2026-05-06T07:00',
+    why: 'proving',
+    by: '2026-05-06',
+    done: ['2026-05-06T10:00', reading('pile B', 58)],
+    after: '2026-05-07T10:00',
+  },
+  {
+    rule: 'any other pile is read once a week',
+    key: 'read:pile C',
+    before: [['2026-05-04T08:00', reading('pile C', 40)]],
+    notYet: '2026-05-10T23:00',
+    due: '2026-05-11T07:00',
+    why: 'weekly',
+    by: '2026-05-11',
+    done: ['2026-05-11T08:00', reading('pile C', 38)],
+    after: '2026-05-17T12:00',
+  },
+  {
+    rule: 'a pile over 65 °C is turned within two days',
+    key: 'turn:pile A',
+    before: [['2026-05-04T08:00', reading('pile A', 66)]],
+    notYet: '2026-05-05T08:00',
+    due: '2026-05-06T08:00',
+    why: 'too-hot',
+    by: '2026-05-06',
+    done: ['2026-05-06T09:00', { kind: 'turning', pile: 'pile A' }],
+  },
+  {
+    rule: 'turns are spread over the days that a windrow needs',
+    key: 'turn:pile B',
+    before: [['2026-05-03T16:00', pile('full')], ...hotDays(3)],
+    notYet: '2026-05-06T12:00',
+    due: '2026-05-07T07:00',
+    why: 'turns-for-proof',
+    by: '2026-05-07',
+    done: ['2026-05-07T08:00', { kind: 'turning', pile: 'pile B' }],
+    after: '2026-05-08T08:00',
+    site: windrows,
+  },
+  {
+    rule: 'a pile is turned now and then in curing',
+    key: 'turn:pile B',
+    before: [['2026-05-04T08:00', pile('full')]],
+    notYet: '2026-05-17T12:00',
+    due: '2026-05-18T12:00',
+    why: 'turns-in-curing',
+    by: '2026-05-18',
+    done: ['2026-05-18T13:00', { kind: 'turning', pile: 'pile B' }],
+  },
+  {
+    rule: 'a pile that smells is turned',
+    key: 'turn:pile B',
+    before: [
+      ['2026-05-04T08:00', reading('pile B', 50)],
+      ['2026-05-04T09:00', { kind: 'problem', topic: 'odour', place: 'pile B' }],
+    ],
+    due: '2026-05-04T10:00',
+    why: 'smells',
+    by: '2026-05-04',
+    done: ['2026-05-04T11:00', { kind: 'turning', pile: 'pile B' }],
+  },
+  {
+    rule: 'a rise that falls off while there is food left wants air',
+    key: 'turn:pile B',
+    before: [
+      ['2026-05-04T08:00', pile('full')],
+      ['2026-05-06T08:00', reading('pile B', 56)],
+      ['2026-05-08T08:00', reading('pile B', 50)],
+      ['2026-05-10T08:00', reading('pile B', 44)],
+    ],
+    due: '2026-05-10T09:00',
+    why: 'rise-stalled',
+    by: '2026-05-09',
+    done: ['2026-05-10T10:00', { kind: 'turning', pile: 'pile B' }],
+  },
+  {
+    rule: 'piles are covered before rain',
+    key: 'cover:pile B',
+    before: [
+      ['2026-05-04T08:00', reading('pile B', 50)],
+      ['2026-05-04T09:00', { kind: 'weather', expects: 'rain', when: '2026-05-05' }],
+    ],
+    due: '2026-05-04T10:00',
+    why: 'rain-expected',
+    by: '2026-05-05',
+    done: ['2026-05-04T11:00', { kind: 'cover', pile: 'pile B', layer: 'tarp', on: true }],
+  },
+  {
+    rule: 'a pile that was covered is covered again after a turn',
+    key: 'cover:pile B',
+    before: [
+      ['2026-05-04T08:00', { kind: 'cover', pile: 'pile B', layer: 'mature-compost', on: true }],
+      ['2026-05-06T08:00', { kind: 'turning', pile: 'pile B' }],
+    ],
+    due: '2026-05-06T09:00',
+    why: 'turned-open',
+    by: '2026-05-06',
+    done: ['2026-05-06T10:00', { kind: 'cover', pile: 'pile B', layer: 'mature-compost', on: true }],
+  },
+  {
+    rule: 'some is let out before the drum is full',
+    key: 'discharge:drum',
+    before: [
+      ['2026-05-04T08:00', cart(60)],
+      ['2026-05-04T09:00', { kind: 'level', place: 'drum', fraction: 0.9 }],
+    ],
+    due: '2026-05-04T10:00',
+    why: 'filling',
+    by: '2026-05-04',
+    done: ['2026-05-04T12:00', { kind: 'discharge', pile: 'pile C', litres: 2500 }],
+  },
+  {
+    rule: 'a drum with something in it is read every day',
+    key: 'read:drum',
+    before: [['2026-05-04T08:00', cart(60)]],
+    notYet: '2026-05-04T12:00',
+    due: '2026-05-05T08:00',
+    why: 'never-read',
+    by: '2026-05-05',
+    done: ['2026-05-05T09:00', reading('exit', 51)],
+  },
+  {
+    rule: 'the air is read while a cooled pile is judged by it',
+    key: 'read:ambient',
+    before: [
+      ['2026-05-04T08:00', pile('full')],
+      ['2026-05-05T08:00', reading('pile B', 30)],
+    ],
+    due: '2026-05-05T09:00',
+    why: 'rise-unknown',
+    by: '2026-05-05',
+    done: ['2026-05-05T10:00', reading('ambient', 12)],
+    after: '2026-05-07T10:00',
+  },
+  {
+    rule: 'chips that will not last are ordered',
+    key: 'stock:wood-chips',
+    before: [
+      ['2026-05-04T08:00', { kind: 'delivery', material: 'wood-chips', litres: 400 }],
+      ['2026-05-04T09:00', chips(40)],
+      ['2026-05-05T09:00', chips(40)],
+    ],
+    due: '2026-05-05T10:00',
+    why: 'days-left',
+    by: '2026-05-05',
+    done: ['2026-05-05T11:00', { kind: 'delivery', material: 'wood-chips', litres: 4000 }],
+  },
+  {
+    rule: 'a usual source that has not come in is asked about',
+    key: 'source:cafe',
+    before: ['04', '05', '06', '07', '08'].map((day) => [
+      `2026-05-${day}T08:00`,
+      cart(60, { source: 'cafe' }),
+    ]),
+    notYet: '2026-05-10T12:00',
+    due: '2026-05-11T12:00',
+    why: 'not-come',
+    by: '2026-05-11',
+    done: ['2026-05-11T13:00', cart(58, { source: 'cafe' })],
+  },
+  {
+    rule: 'an empty weight that nobody has told is asked for',
+    key: 'tare:tub 38',
+    before: [['2026-05-04T08:00', cart(60, { container: 'tub', label: '38' })]],
+    due: '2026-05-04T09:00',
+    why: 'nets-wait',
+    by: '2026-05-04',
+    done: ['2026-05-04T10:00', { kind: 'setting', name: 'tare:tub 38', value: 11 }],
+  },
+  {
+    rule: 'a problem comes back until it is resolved',
+    key: 'problem:1',
+    before: [['2026-05-04T08:00', { kind: 'problem', topic: 'leachate', place: 'pile B' }]],
+    notYet: '2026-05-04T12:00',
+    due: '2026-05-05T12:00',
+    why: 'still-open',
+    by: '2026-05-05',
+    done: ['2026-05-05T13:00', { kind: 'resolved', topic: 'leachate', place: 'pile B' }],
+  },
+  {
+    rule: 'the floor is swept after use',
+    key: 'clean:sweep',
+    before: [['2026-05-04T08:00', cart(60)]],
+    due: '2026-05-04T09:00',
+    why: 'floor-used',
+    by: '2026-05-04',
+    done: ['2026-05-04T15:00', chore('sweep')],
+  },
+  {
+    rule: 'tools are cleaned after a turn',
+    key: 'clean:clean-tools',
+    before: [['2026-05-04T08:00', { kind: 'turning', pile: 'pile B' }]],
+    due: '2026-05-05T09:00',
+    why: 'tools-used',
+    by: '2026-05-04',
+    done: ['2026-05-05T15:00', chore('clean-tools')],
+  },
+  {
+    rule: 'the scale is checked by interval',
+    key: 'check:check-scale',
+    before: [['2026-05-04T08:00', chore('check-scale', { reads: 20, against: 20 })]],
+    notYet: '2026-08-01T12:00',
+    due: '2026-08-02T12:00',
+    why: 'last-checked',
+    by: '2026-08-02',
+    done: ['2026-08-02T13:00', chore('check-scale', { reads: 20.1, against: 20 })],
+    after: '2026-10-30T12:00',
+  },
+  {
+    rule: 'a scale that failed its check is dealt with today',
+    key: 'check:check-scale',
+    before: [['2026-05-04T08:00', chore('check-scale', { reads: 20.4, against: 20 })]],
+    due: '2026-05-04T09:00',
+    why: 'check-failed',
+    by: '2026-05-04',
+    done: ['2026-05-04T10:00', chore('check-scale', { reads: 20, against: 20 })],
+  },
+  {
+    rule: 'the exit is insulated before frost',
+    key: 'season:season-exit',
+    before: [['2026-10-20T08:00', { kind: 'weather', expects: 'frost', when: '2026-10-24' }]],
+    due: '2026-10-20T09:00',
+    why: 'frost-expected',
+    by: '2026-10-24',
+    done: ['2026-10-21T09:00', { kind: 'duty-note', duty: 'season:season-exit', act: 'done' }],
+    after: '2026-10-24T09:00',
+  },
+  {
+    rule: 'empty carts are weighed again once a year',
+    key: 'reweigh:cart',
+    before: [
+      ['2025-05-04T08:00', { kind: 'setting', name: 'tare:cart', value: 16 }],
+      ['2025-05-04T09:00', cart(60)],
+    ],
+    notYet: '2026-05-03T12:00',
+    due: '2026-05-04T12:00',
+    why: 'weighed-empty',
+    by: '2026-05-04',
+    done: ['2026-05-04T13:00', { kind: 'setting', name: 'tare:cart', value: 16.2 }],
+  },
+  {
+    rule: 'a permit is spoken of a month before it runs out',
+    key: 'permit:site',
+    before: [['2026-01-04T08:00', { kind: 'setting', name: 'permit:site', value: '2026-06-30' }]],
+    notYet: '2026-05-30T12:00',
+    due: '2026-05-31T12:00',
+    why: 'runs-out',
+    by: '2026-06-30',
+    done: ['2026-06-01T12:00', { kind: 'setting', name: 'permit:site', value: '2027-06-30' }],
+  },
+  {
+    rule: 'a duty of the site comes round on its weekday',
+    key: 'own:check extinguishers',
+    before: [['2026-05-04T08:00', { kind: 'duty', name: 'check extinguishers', every: 'friday' }]],
+    notYet: '2026-05-07T12:00',
+    due: '2026-05-08T07:00',
+    why: 'own-never-done',
+    by: '2026-05-08',
+    done: ['2026-05-08T12:00', chore('check extinguishers')],
+    after: '2026-05-14T12:00',
+  },
+];
+
+describe.each(CASES)('$rule', (each) => {
+  const written = (more: Line[] = []): Book => {
+    const book = new Book(each.site ?? site);
+    for (const [at, record] of [...each.before, ...more]) book.log(at, record);
+    return book;
+  };
+
+  test('it appears when it should, with why and by when, and once', () => {
+    const book = written();
+    if (each.notYet) expect(keys(today(book, each.notYet))).not.toContain(each.key);
+    const found = today(book, each.due).filter(({ key }) => key === each.key);
+    expect(found).toHaveLength(1);
+    expect(found[0]).toMatchObject({ by: each.by, heldBack: null, why: { code: each.why } });
+  });
+
+  test('it is gone once the real thing is logged', () => {
+    const book = written([each.done]);
+    expect(job(book, each.after ?? `${each.done[0].slice(0, 10)}T18:00`, each.key)).toBeNull();
+  });
+});
+
+test('a held line is asked about until it is answered', () => {
+  const book = new Book();
+  const doubt = {
+    record: { kind: 'weigh-in', kg: 665 },
+    why: 'too-heavy' as const,
+    choices: [{ say: '66.5', record: null }],
+    said: 'cart 665',
+  };
+  const held = { why: doubt.why, choices: doubt.choices, doubt };
+  const line = book.log('2026-05-04T08:00', cart(665), { held });
+  expect(job(book, '2026-05-04T09:00', 'doubt:1')).toMatchObject({
+    risk: 3,
+    why: { code: 'too-heavy' },
+    log: { code: 'answer', args: { text: { text: '66.5' } } },
+  });
+  book.log('2026-05-04T10:00', cart(66.5));
+  book.entries[line - 1] = { ...book.entries[line - 1]!, voidedBy: 2 };
+  expect(job(book, '2026-05-04T11:00', 'doubt:1')).toBeNull();
+});
+
+describe('a pile so hot that it may burn', () => {
+  const hot = (...more: Line[]): Book => {
+    const book = new Book();
+    book.log('2026-05-01T08:00', { kind: 'problem', topic: 'odour', place: 'pile B' });
+    book.log('2026-05-01T09:00', { kind: 'pile', pile: 'pile B', event: 'full' });
+    for (const [at, record] of more) book.log(at, record);
+    return book;
+  };
+  const atPile = (book: Book, wall: string): string[] =>
+    keys(today(book, wall)).filter((key) => key.endsWith('pile B'));
+
+  test('it is kept away from: never turned, read or covered', () => {
+    const book = hot(
+      ['2026-05-03T08:00', { kind: 'weather', expects: 'rain', when: '2026-05-04' }],
+      ['2026-05-04T08:00', reading('pile B', 82)],
+    );
+    expect(atPile(book, '2026-05-20T09:00')).toEqual(['keep-away:pile B']);
+    expect(job(book, '2026-05-20T09:00', 'keep-away:pile B')).toMatchObject({ risk: 5, log: null });
+  });
+
+  test('smoke with no place said keeps people from every pile', () => {
+    const book = hot(['2026-05-04T08:00', { kind: 'problem', topic: 'smoke' }]);
+    expect(atPile(book, '2026-05-20T09:00')).toEqual(['keep-away:pile B']);
+  });
+
+  test('a degree below, it is turned the same day', () => {
+    const book = hot(['2026-05-04T08:00', reading('pile B', 79)]);
+    expect(job(book, '2026-05-04T09:00', 'turn:pile B')).toMatchObject({ risk: 4, by: '2026-05-04' });
+  });
+});
+
+describe('what nobody can do is held back with the reason', () => {
+  const curing = (): Book => {
+    const book = new Book();
+    book.log('2026-05-04T08:00', { kind: 'pile', pile: 'pile B', event: 'full' });
+    return book;
+  };
+
+  test('no turning in frost', () => {
+    const book = curing();
+    book.log('2026-05-19T08:00', reading('ambient', -4));
+    expect(keys(today(book, '2026-05-19T09:00'))).toContain('turn:pile B (frozen)');
+    book.log('2026-05-20T08:00', reading('ambient', 6));
+    expect(keys(today(book, '2026-05-20T09:00'))).toContain('turn:pile B');
+  });
+
+  test('no turning in wind, unless the pile is too hot', () => {
+    const book = curing();
+    book.log('2026-05-19T08:00', { kind: 'weather', expects: 'wind', when: '2026-05-19' });
+    expect(keys(today(book, '2026-05-19T09:00'))).toContain('turn:pile B (windy)');
+    book.log('2026-05-19T10:00', reading('pile B', 72));
+    expect(keys(today(book, '2026-05-19T11:00'))).toContain('turn:pile B');
+  });
+
+  test('a closed site lets wait what can wait, and keeps what cannot', () => {
+    const book = curing();
+    book.log('2026-05-05T08:00', reading('pile C', 40));
+    book.log('2026-05-06T08:00', {
+      kind: 'setting',
+      name: 'closed',
+      value: { from: '2026-05-07', to: '2026-05-20' },
+    });
+    const found = keys(today(book, '2026-05-19T09:00'));
+    expect(found).toContain('read:pile B');
+    expect(found).toContain('read:pile C (closed)');
+    expect(keys(today(book, '2026-05-21T09:00'))).toContain('read:pile C');
+  });
+});
+
+describe('who has what', () => {
+  const key = 'problem:1';
+  const noted = (note: Record<string, unknown>): Book => {
+    const book = new Book();
+    book.log('2026-05-04T08:00', { kind: 'problem', topic: 'flies', place: 'pile B' });
+    book.log('2026-05-06T08:00', { kind: 'duty-note', duty: key, ...note }, { person: 7 });
+    return book;
+  };
+
+  test('taken, and handed back', () => {
+    const book = noted({ act: 'claim' });
+    expect(job(book, '2026-05-06T09:00', key)?.claimedBy).toBe(7);
+    book.log('2026-05-06T10:00', { kind: 'duty-note', duty: key, act: 'release' });
+    expect(job(book, '2026-05-06T11:00', key)?.claimedBy).toBeNull();
+  });
+
+  test('put off with a reason until a day', () => {
+    const book = noted({ act: 'postpone', until: '2026-05-09', reason: 'no key' });
+    expect(job(book, '2026-05-08T09:00', key)?.heldBack).toEqual({
+      code: 'postponed',
+      args: { date: { date: '2026-05-09' }, reason: { text: 'no key' } },
+    });
+    expect(job(book, '2026-05-09T09:00', key)?.heldBack).toBeNull();
+  });
+
+  test('done by word is believed for the day, but the book has the last word', () => {
+    const book = noted({ act: 'done' });
+    expect(job(book, '2026-05-06T09:00', key)).toBeNull();
+    expect(job(book, '2026-05-07T09:00', key)).not.toBeNull();
+  });
+});
+
+test('the riskiest first, then by date; what is held back last', () => {
+  const book = new Book();
+  book.log('2026-05-01T08:00', cart(60));
+  book.log('2026-05-02T08:00', { kind: 'pile', pile: 'pile B', event: 'full' });
+  book.log('2026-05-03T08:00', { kind: 'problem', topic: 'smoke', place: 'pile C' });
+  book.log('2026-05-16T08:05', { kind: 'weather', expects: 'frost', when: '2026-05-18' });
+  const duties = today(book, '2026-05-18T09:00');
+  const order = duties.map(({ heldBack, risk, by }) => `${heldBack ? 1 : 0}${5 - risk}${by}`);
+  expect(order).toEqual([...order].sort());
+  expect(duties.at(-1)?.heldBack).not.toBeNull();
+});
+
+test('a book with nothing in it asks for nothing', () => {
+  expect(today(new Book(), '2026-05-04T08:00')).toEqual([]);
+});
+
+test('every kind of job is in the list of kinds, and each key is there once', () => {
+  const book = new Book();
+  for (const { before } of CASES) for (const [at, record] of before) book.log(at, record);
+  const duties = today(book, '2026-05-20T08:00');
+  expect(new Set(duties.map(({ key }) => key)).size).toBe(duties.length);
+  for (const { kind } of duties) expect(DUTY_KINDS).toContain(kind);
+});
