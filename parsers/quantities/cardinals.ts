@@ -10,8 +10,8 @@ import {
   UNIT,
   type Word,
 } from './lexicon.ts';
-import { NUMBER, type Token } from './scan.ts';
-import { HYPHEN, LINE, SYMBOL, WORD } from './tokens.ts';
+import { NUMBER } from './scan.ts';
+import { HYPHEN, LINE, SYMBOL, type Token, WORD } from './tokens.ts';
 
 /** A whole number in words, or digits with a scale word (`2 million`). `end` is the token behind it. */
 export interface Cardinal {

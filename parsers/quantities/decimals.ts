@@ -1,7 +1,7 @@
 import { readCardinal, times, wordAt } from './cardinals.ts';
 import { F, HUNDRED, UNIT } from './lexicon.ts';
-import { NUMBER, type Token } from './scan.ts';
-import { LINE, WORD } from './tokens.ts';
+import { NUMBER } from './scan.ts';
+import { LINE, type Token, WORD } from './tokens.ts';
 
 /**
  * Reads the decimals behind the spelled mark at `at` (`point five`, `virgule zéro deux`, `coma veinticinco`,

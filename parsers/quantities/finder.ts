@@ -2,8 +2,8 @@ import { readCardinal, times, wordAt } from './cardinals.ts';
 import { readDecimals } from './decimals.ts';
 import { denominate, properFraction, slashFraction, symbolAt } from './fractions.ts';
 import { COLLECTIVE, F, HUNDRED, SCALE, UNIT, type Word } from './lexicon.ts';
-import { GLYPH, glyphValue, NUMBER, type Token } from './scan.ts';
-import { GLUED, HYPHEN, LINE, type RawToken, SYMBOL, WORD } from './tokens.ts';
+import { GLYPH, glyphValue, NUMBER } from './scan.ts';
+import { GLUED, HYPHEN, LINE, type Piece, SYMBOL, type Token, WORD } from './tokens.ts';
 import type { NumberSpan } from './types.ts';
 
 /** A number with its place among the tokens: from `from` to before `to`. */
@@ -16,7 +16,7 @@ export interface Found extends Omit<NumberSpan, 'text' | 'parts'> {
   article: boolean;
   /** `of` may stand between it and its unit (`half of a kilo`, `2 millions de tonnes`). */
   takesOf: boolean;
-  pieces: RawToken[] | null;
+  pieces: Piece[] | null;
 }
 
 type Core = {
@@ -58,7 +58,7 @@ export function findNumbers(tokens: Token[], general: boolean): Found[] {
   return found;
 }
 
-function bare(at: number, piece: RawToken): Found {
+function bare(at: number, piece: Piece): Found {
   return {
     from: at,
     to: at + 1,

@@ -1,7 +1,7 @@
 import { type Cardinal, readCardinal, wordAt } from './cardinals.ts';
 import { F, HUNDRED, numberWordsOf, SCALE, TEEN, TENS, UNIT, type Word } from './lexicon.ts';
-import { GLYPH, glyphValue, NUMBER, type Token } from './scan.ts';
-import { GLUED, HYPHEN, LINE, SYMBOL, WORD } from './tokens.ts';
+import { GLYPH, glyphValue, NUMBER } from './scan.ts';
+import { GLUED, HYPHEN, LINE, SYMBOL, type Token, WORD } from './tokens.ts';
 
 /** A fraction; `end` is the token behind it. */
 export interface Fraction {

@@ -188,10 +188,17 @@ function unitTree(languages: Language[]): UnitNode {
 const known = new Map<string, Lexicon>();
 
 /** The words of these languages, of which the first wins where one word means two things. */
-export function lexiconOf(languages: Language[]): Lexicon {
-  const name = languages.join();
-  const made = known.get(name);
-  if (made) return made;
+export function lexiconOf(languages: readonly Language[]): Lexicon {
+  const name = languages.length === 1 ? languages[0]! : languages.join();
+  let made = known.get(name);
+  if (!made) {
+    made = makeLexicon([...languages]);
+    known.set(name, made);
+  }
+  return made;
+}
+
+function makeLexicon(languages: Language[]): Lexicon {
   const first = NUMBERS[languages[0]!];
   const words = wordsOf(first.language);
   for (const language of languages.slice(1)) {
@@ -200,16 +207,14 @@ export function lexiconOf(languages: Language[]): Lexicon {
     }
   }
   const over = languages.flatMap((language) => NUMBERS[language].over.map((phrase) => phrase.split(' ')));
-  const lexicon = { first, languages, words, over, units: unitTree(languages) };
-  known.set(name, lexicon);
-  return lexicon;
+  return { first, languages, words, over, units: unitTree(languages) };
 }
 
 const ALL: Language[] = ['en', 'fr', 'es'];
 let votes: Map<string, number> | null = null;
 
 /** Bit i is set for the words of language i, by which the language of a sentence is told. */
-function votesOf(key: string): number {
+export function votesOf(key: string): number {
   if (!votes) {
     votes = new Map();
     for (const [index, language] of ALL.entries()) {
@@ -227,18 +232,20 @@ function votesOf(key: string): number {
   return votes.get(key) ?? 0;
 }
 
-/** The languages in the order of their words among `keys`; ties keep the order given. */
-export function languagesByVote(keys: readonly string[], languages: Language[]): Language[] {
-  if (languages.length < 2) return languages;
-  const count = [0, 0, 0];
-  for (const key of keys) {
-    const bits = votesOf(key);
-    if (bits & 1) count[0]!++;
-    if (bits & 2) count[1]!++;
-    if (bits & 4) count[2]!++;
-  }
-  const score = (language: Language) => count[ALL.indexOf(language)]!;
-  return [...languages].sort((a, b) => score(b) - score(a));
-}
+const BY_BITS: Language[][] = Array.from({ length: 8 }, (_, bits) =>
+  ALL.filter((_, index) => bits & (1 << index)),
+);
+
+/** The languages of a set of bits. */
+export const languageOfVotes = (bits: number): readonly Language[] => BY_BITS[bits]!;
 
 export const numberWordsOf = (language: Language): NumberWords => NUMBERS[language];
+
+/** What a token has before the scan: no words. */
+export const NO_LEXICON: Lexicon = {
+  first: enNumbers,
+  languages: [],
+  words: new Map(),
+  over: [],
+  units: emptyNode(),
+};

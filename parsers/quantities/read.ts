@@ -3,8 +3,8 @@ import { wordAt } from './cardinals.ts';
 import { type Found, findNumbers } from './finder.ts';
 import { properFraction } from './fractions.ts';
 import { F } from './lexicon.ts';
-import { NUMBER, scan, type Token } from './scan.ts';
-import { GLUED, LINE, SYMBOL, WORD } from './tokens.ts';
+import { NUMBER, scan } from './scan.ts';
+import { GLUED, LINE, SYMBOL, type Token, WORD } from './tokens.ts';
 import type { NumberSpan, Quantity, QuantityOptions } from './types.ts';
 import { readUnit } from './units.ts';
 

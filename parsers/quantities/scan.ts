@@ -1,16 +1,17 @@
 import type { Language } from '#records';
-import { type Literal, readLiteral } from './digits.ts';
-import { F, type Lexicon, languagesByVote, lexiconOf, type Word } from './lexicon.ts';
+import { readLiteral } from './digits.ts';
+import { F, type Lexicon } from './lexicon.ts';
+import { setLexicons } from './sentences.ts';
 import {
   DIGITS,
   GLUED,
   HYPHEN,
-  LINE,
   NARROW,
-  type RawToken,
+  type Piece,
   SPACE,
   SUPERSCRIPT,
   SYMBOL,
+  type Token,
   tokenize,
   WORD,
 } from './tokens.ts';
@@ -21,15 +22,6 @@ export const NUMBER = 5;
 export const GLYPH = 6;
 /** Digits that are a date, a clock time, an ordinal, an address: no number. */
 export const OTHER = 7;
-
-export interface Token extends RawToken {
-  lexicon: Lexicon;
-  word: Word | undefined;
-  number: Literal | null;
-  /** Numbers of a list written without spaces, from the first piece on. */
-  pieces: RawToken[] | null;
-  joined: boolean;
-}
 
 const GLYPHS: Record<string, number> = {
   '½': 1 / 2,
@@ -57,94 +49,59 @@ const MARKS_BETWEEN = new Set([',', '.', "'"]);
 /** The value of a fraction sign. */
 export const glyphValue = (token: Token): number => GLYPHS[token.key] ?? 0;
 
-function isDigits(token: RawToken | undefined): token is RawToken {
+function isDigits(token: Token | undefined): token is Token {
   return token?.kind === DIGITS;
 }
 
-function gluedSymbol(token: RawToken | undefined, key: string): boolean {
+function gluedSymbol(token: Token | undefined, key: string): boolean {
   return token?.kind === SYMBOL && token.gap === GLUED && token.key === key;
 }
 
-function gluedDigits(token: RawToken | undefined): token is RawToken {
+function gluedDigits(token: Token | undefined): token is Token {
   return token?.kind === DIGITS && token.gap === GLUED;
 }
 
 /** The text's tokens with their words looked up and its digits read, sentence by sentence. */
 export function scan(text: string, languages: readonly Language[]): Token[] {
   const raw = tokenize(text);
-  const lexicons = lexiconsFor(raw, languages);
+  setLexicons(raw, languages);
   const addresses = addressesIn(text, raw);
   const tokens: Token[] = [];
   for (let i = 0; i < raw.length; ) {
     const token = raw[i]!;
-    const lexicon = lexicons[i]!;
-    const made: Token = { ...token, lexicon, word: undefined, number: null, pieces: null, joined: false };
-    tokens.push(made);
+    tokens.push(token);
     if (addresses?.has(i)) {
-      made.kind = OTHER;
+      token.kind = OTHER;
       i++;
     } else if (token.kind === WORD) {
-      made.word = lexicon.words.get(token.key);
+      token.word = token.lexicon.words.get(token.key);
       i++;
     } else if (token.kind === DIGITS) {
-      made.joined = isJoined(raw, i);
-      i = readDigits(raw, i, made);
-    } else if (
-      token.kind === SYMBOL &&
-      (token.key === '.' || token.key === ',') &&
-      startsDecimal(raw, i, made)
-    ) {
+      token.joined = isJoined(raw, i);
+      i = readDigits(raw, i, token);
+    } else if (token.kind === SYMBOL && (token.key === '.' || token.key === ',') && startsDecimal(raw, i)) {
       const digits = raw[i + 1]!;
-      made.kind = NUMBER;
-      made.key = `${token.key}${digits.key}`;
-      made.end = digits.end;
-      made.number = {
+      token.kind = NUMBER;
+      token.key = `${token.key}${digits.key}`;
+      token.end = digits.end;
+      token.number = {
         value: Number(`0.${digits.key}`),
         others: [],
         decimalComma: token.key === ',',
         plain: false,
         list: false,
       };
-      i = readPower(raw, i + 2, made);
+      i = readPower(raw, i + 2, token);
     } else {
-      if (token.kind === SYMBOL && GLYPHS[token.key] !== undefined) made.kind = GLYPH;
+      if (token.kind === SYMBOL && GLYPHS[token.key] !== undefined) token.kind = GLYPH;
       i++;
     }
   }
   return tokens;
 }
 
-function lexiconsFor(raw: RawToken[], languages: readonly Language[]): Lexicon[] {
-  const given = languages.length ? [...languages] : (['en'] as Language[]);
-  if (given.length === 1) {
-    const only = lexiconOf(given);
-    return raw.map(() => only);
-  }
-  const keysOf = (from: number, to: number) => {
-    const keys: string[] = [];
-    for (let i = from; i < to; i++) if (raw[i]!.kind === WORD) keys.push(raw[i]!.key);
-    return keys;
-  };
-  const overall = languagesByVote(keysOf(0, raw.length), given);
-  const lexicons: Lexicon[] = [];
-  for (let from = 0; from < raw.length; ) {
-    let to = from + 1;
-    while (to < raw.length && !startsSentence(raw, to)) to++;
-    const lexicon = lexiconOf(languagesByVote(keysOf(from, to), overall));
-    for (; from < to; from++) lexicons.push(lexicon);
-  }
-  return lexicons;
-}
-
-function startsSentence(raw: RawToken[], at: number): boolean {
-  const token = raw[at]!;
-  if (token.gap === LINE) return true;
-  const before = raw[at - 1]!;
-  return token.gap !== GLUED && before.kind === SYMBOL && '.!?;'.includes(before.key);
-}
-
 /** Tokens of web and mail addresses: the numbers in them are nobody's. */
-function addressesIn(text: string, raw: RawToken[]): Set<number> | null {
+function addressesIn(text: string, raw: Token[]): Set<number> | null {
   if (!text.includes('@') && !text.includes('://') && !text.includes('www.')) return null;
   const found = new Set<number>();
   for (let from = 0; from < raw.length; ) {
@@ -160,7 +117,7 @@ function addressesIn(text: string, raw: RawToken[]): Set<number> | null {
   return found;
 }
 
-function isJoined(raw: RawToken[], at: number): boolean {
+function isJoined(raw: Token[], at: number): boolean {
   const token = raw[at]!;
   const before = raw[at - 1];
   if (!before) return false;
@@ -169,28 +126,29 @@ function isJoined(raw: RawToken[], at: number): boolean {
   if (before.kind === SYMBOL && before.key === '_') return true;
   if (before.kind !== WORD) return false;
   // `2x4` and `1h30` are numbers with something between them.
-  return !(isDigits(raw[at - 2]) && before.gap === GLUED);
+  const further = raw[at - 2]?.kind;
+  return !((further === DIGITS || further === NUMBER) && before.gap === GLUED);
 }
 
-function startsDecimal(raw: RawToken[], at: number, made: Token): boolean {
+function startsDecimal(raw: Token[], at: number): boolean {
   const digits = raw[at + 1];
   if (!gluedDigits(digits)) return false;
   const token = raw[at]!;
   const before = raw[at - 1];
-  if (token.key === ',' && made.lexicon.first.commaThousands[0] !== 'decimal') return false;
+  if (token.key === ',' && token.lexicon.first.commaThousands[0] !== 'decimal') return false;
   if (isDigits(raw[at + 3]) && gluedSymbol(raw[at + 2], token.key)) return false;
   return !before || token.gap !== GLUED || (before.kind === SYMBOL && '-−–+($£€~<>='.includes(before.key));
 }
 
 /** Reads the digits at `at` into `made`; returns the index of the next raw token. */
-function readDigits(raw: RawToken[], at: number, made: Token): number {
+function readDigits(raw: Token[], at: number, made: Token): number {
   const other = notANumber(raw, at, made);
   if (other > at) {
     made.kind = OTHER;
     made.end = raw[other - 1]!.end;
     return other;
   }
-  const pieces = [raw[at]!];
+  const pieces: Piece[] = [{ start: made.start, end: made.end, key: made.key }];
   const marks: string[] = [];
   let next = at + 1;
   for (;;) {
@@ -226,7 +184,7 @@ function readDigits(raw: RawToken[], at: number, made: Token): number {
   return readPower(raw, next, made);
 }
 
-function groupsBySpace(lexicon: Lexicon, pieces: RawToken[], marks: string[], digits: RawToken): boolean {
+function groupsBySpace(lexicon: Lexicon, pieces: Piece[], marks: string[], digits: Token): boolean {
   const first = pieces[0]!.key;
   if (digits.key.length !== 3 || first.length > 3 || first.startsWith('0')) return false;
   if (marks.some((mark) => mark !== ' ')) return false;
@@ -234,7 +192,7 @@ function groupsBySpace(lexicon: Lexicon, pieces: RawToken[], marks: string[], di
 }
 
 /** The end of a date, a clock time or an ordinal that begins at `at`; else `at`. */
-function notANumber(raw: RawToken[], at: number, made: Token): number {
+function notANumber(raw: Token[], at: number, made: Token): number {
   const digits = raw[at]!;
   const short = digits.key.length <= 2;
   const mark = raw[at + 1];
@@ -270,7 +228,7 @@ function notANumber(raw: RawToken[], at: number, made: Token): number {
 }
 
 /** `1.2e10`, `10^3`, `10³`, `1.5 x 10^3`, read into `made`; returns the index of the next raw token. */
-function readPower(raw: RawToken[], at: number, made: Token): number {
+function readPower(raw: Token[], at: number, made: Token): number {
   const literal = made.number!;
   const token = raw[at];
   if (!token) return at;
@@ -310,7 +268,7 @@ function readPower(raw: RawToken[], at: number, made: Token): number {
 }
 
 /** A whole or decimal exponent with its signs at `at`. */
-function readExponent(raw: RawToken[], at: number): { value: number; end: number } | null {
+function readExponent(raw: Token[], at: number): { value: number; end: number } | null {
   let end = at;
   let sign = 1;
   while (end < at + 2) {

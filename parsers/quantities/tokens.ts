@@ -1,3 +1,6 @@
+import type { Literal } from './digits.ts';
+import { type Lexicon, NO_LEXICON, type Word } from './lexicon.ts';
+
 /** Kinds of token, and what stands between a token and the one before it. */
 export const WORD = 1;
 export const DIGITS = 2;
@@ -14,13 +17,45 @@ export const HYPHEN = 3;
 export const WIDE = 4;
 export const LINE = 5;
 
-export interface RawToken {
+export interface Token {
   kind: number;
   start: number;
   end: number;
   gap: number;
   /** Words: lower case, accents stripped. Digits: ASCII. Symbols: one canonical character. */
   key: string;
+  /** The words of its sentence's language, and the word's own entry there; set by the scan. */
+  lexicon: Lexicon;
+  word: Word | undefined;
+  /** A number in digits, read. */
+  number: Literal | null;
+  /** The runs of digits that it was read from, where they are several. */
+  pieces: Piece[] | null;
+  /** Touches a letter, or a hyphen after a letter. */
+  joined: boolean;
+}
+
+/** One run of digits among several. */
+export interface Piece {
+  start: number;
+  end: number;
+  key: string;
+}
+
+/** All tokens have one shape, made here, so that reading them stays fast. */
+function token(kind: number, start: number, end: number, gap: number, key: string): Token {
+  return {
+    kind,
+    start,
+    end,
+    gap,
+    key,
+    lexicon: NO_LEXICON,
+    word: undefined,
+    number: null,
+    pieces: null,
+    joined: false,
+  };
 }
 
 const LETTER = /[\p{L}\p{M}\u3380-\u33df]/u;
@@ -92,8 +127,8 @@ export function fold(word: string): string {
 }
 
 /** The text in words, runs of digits and symbols, in one pass. */
-export function tokenize(text: string): RawToken[] {
-  const tokens: RawToken[] = [];
+export function tokenize(text: string): Token[] {
+  const tokens: Token[] = [];
   const length = text.length;
   let at = 0;
   let gap = LINE;
@@ -119,7 +154,7 @@ export function tokenize(text: string): RawToken[] {
         at++;
         digit = at < length ? asciiDigit(text.charCodeAt(at)) : -1;
       }
-      tokens.push({ kind: DIGITS, start, end: at, gap, key });
+      tokens.push(token(DIGITS, start, at, gap, key));
       gap = GLUED;
       continue;
     }
@@ -138,7 +173,7 @@ export function tokenize(text: string): RawToken[] {
           at++;
         }
       }
-      tokens.push({ kind: WORD, start, end: at, gap, key });
+      tokens.push(token(WORD, start, at, gap, key));
       gap = GLUED;
       continue;
     }
@@ -151,7 +186,7 @@ export function tokenize(text: string): RawToken[] {
       if (last && last.kind === SUPERSCRIPT && gap === GLUED) {
         last.key += superscript;
         last.end = at;
-      } else tokens.push({ kind: SUPERSCRIPT, start, end: at, gap, key: String(superscript) });
+      } else tokens.push(token(SUPERSCRIPT, start, at, gap, String(superscript)));
       gap = GLUED;
       continue;
     }
@@ -160,7 +195,7 @@ export function tokenize(text: string): RawToken[] {
       gap = HYPHEN;
       continue;
     }
-    tokens.push({ kind: SYMBOL, start, end: at, gap, key });
+    tokens.push(token(SYMBOL, start, at, gap, key));
     gap = GLUED;
   }
   return tokens;
@@ -173,7 +208,7 @@ function letterAt(text: string, at: number, code: number): boolean {
   return LETTER.test(text[at]!);
 }
 
-function joins(tokens: RawToken[], text: string, at: number): boolean {
+function joins(tokens: Token[], text: string, at: number): boolean {
   const last = tokens[tokens.length - 1];
   if (!last || at >= text.length) return false;
   const code = text.charCodeAt(at);

@@ -1,7 +1,7 @@
 import type { Unit } from '#records';
 import { F, type UnitNode } from './lexicon.ts';
-import { NUMBER, type Token } from './scan.ts';
-import { GLUED, LINE, SYMBOL, WORD } from './tokens.ts';
+import { NUMBER } from './scan.ts';
+import { GLUED, LINE, SYMBOL, type Token, WORD } from './tokens.ts';
 
 /** A unit behind a number; `end` is the token behind it. */
 export interface UnitFound {
