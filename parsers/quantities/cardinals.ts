@@ -95,16 +95,17 @@ type Rules = {
   andAfterTens: 'any' | 'one' | 'never';
 };
 
+/** A denominator that a ten may be hyphened to: `thirty-seconds` are, halves are not. */
+export function isShare(word: Word): boolean {
+  return (
+    word.slot === 0 && (word.denominator > 2 || (word.denominator === 2 && (word.flags & F.ordinal) !== 0))
+  );
+}
+
 /** A ten with a denominator hyphened to it (`twenty-fifths`): the ten belongs to the denominator. */
 function beginsDenominator(tokens: Token[], at: number): boolean {
   const next = tokens[at + 1];
-  return (
-    next?.kind === WORD &&
-    next.gap === HYPHEN &&
-    next.word !== undefined &&
-    next.word.denominator > 2 &&
-    next.word.slot === 0
-  );
+  return next?.kind === WORD && next.gap === HYPHEN && next.word !== undefined && isShare(next.word);
 }
 
 /**
@@ -298,7 +299,7 @@ function mayFollowAnd(tokens: Token[], at: number, last: Word | null, state: Sta
   if (last.slot === TENS || (last.slot === TEEN && last.value === 10)) {
     if (andAfterTens === 'any') return next.slot === UNIT && next.value > 0;
     if (andAfterTens === 'one')
-      return last.slot === TENS && (next.value === 1 || (state.tens === 60 && next.value === 11));
+      return last.slot === TENS && (next.value === 1 || (state.tens === 60 && next.slot === TEEN));
   }
   return false;
 }

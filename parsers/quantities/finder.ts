@@ -1,6 +1,7 @@
+import type { Unit } from '#records';
 import { readCardinal, times, wordAt } from './cardinals.ts';
 import { readDecimals } from './decimals.ts';
-import { denominate, properFraction, slashFraction, symbolAt } from './fractions.ts';
+import { denominate, phraseAt, properFraction, slashFraction, symbolAt } from './fractions.ts';
 import { COLLECTIVE, F, HUNDRED, SCALE, UNIT, type Word } from './lexicon.ts';
 import { GLYPH, glyphValue, NUMBER } from './scan.ts';
 import { GLUED, HYPHEN, LINE, type Piece, SYMBOL, type Token, WORD } from './tokens.ts';
@@ -14,6 +15,8 @@ export interface Found extends Omit<NumberSpan, 'text' | 'parts'> {
   weak: boolean;
   /** `a` before a unit: a quantity only as `an hour and a half` or `a gallon of`. */
   article: boolean;
+  /** A unit that stands inside it (`kilo y medio`). */
+  unit: Unit | null;
   /** `of` may stand between it and its unit (`half of a kilo`, `2 millions de tonnes`). */
   takesOf: boolean;
   pieces: Piece[] | null;
@@ -27,6 +30,7 @@ type Core = {
   others?: number[];
   weak?: boolean;
   article?: boolean;
+  unit?: Unit;
   takesOf?: boolean;
 };
 type Reading = Core | { skipTo: number } | null;
@@ -68,6 +72,7 @@ function bare(at: number, piece: Piece): Found {
     kind: 'digits',
     weak: false,
     article: false,
+    unit: null,
     takesOf: false,
     pieces: null,
   };
@@ -91,6 +96,7 @@ function finish(tokens: Token[], core: Core, previous: Found | undefined): Found
     kind: core.kind,
     weak: core.weak ?? false,
     article: core.article ?? false,
+    unit: core.unit ?? null,
     takesOf: core.takesOf ?? false,
     pieces: only && first.number!.list && from === core.from ? first.pieces : null,
   };
@@ -145,7 +151,7 @@ function readWhole(tokens: Token[], at: number, general: boolean): Reading {
     return { from: at, to: at + 1, value: glyphValue(token), kind: 'fraction', takesOf: true };
   if (token.kind === NUMBER) return readFromDigits(tokens, at, general);
   const word = token.word;
-  if (!word) return null;
+  if (!word) return unitAndHalf(tokens, at);
   if (word.flags & F.half) {
     const half = readHalf(tokens, at, word);
     if (half) return half;
@@ -213,12 +219,27 @@ function readFromDigits(tokens: Token[], at: number, general: boolean): Core {
 /** Letters that stand for a power of ten behind digits: `10k`, `2.33 k`, `10M`, `1.2bn`. */
 function letterFactor(tokens: Token[], at: number): number {
   const token = tokens[at]!;
-  if (token.gap === LINE || token.end - token.start > 2 || symbolAt(tokens, at + 1, "'")) return 0;
-  const glued = token.gap === GLUED;
+  if (token.gap === LINE || token.key.length > 1 || symbolAt(tokens, at + 1, "'")) return 0;
   if (token.key === 'k') return 1e3;
-  if (token.key === 'b' && glued) return 1e9;
-  if (token.key === 'mm' || token.key === 'm') return 0;
-  return 0;
+  if (token.gap !== GLUED) return 0;
+  const coin = tokens[at - 2];
+  const after = tokens[at + 1];
+  const money =
+    (coin?.kind === SYMBOL && '$£€'.includes(coin.key)) ||
+    (after?.kind === SYMBOL && after.gap === GLUED && '$£€'.includes(after.key));
+  // `10m` is ten metres and `12B` a room; `$10m` and `10M` are millions, `1.2b` is a billion.
+  if (token.key === 'm') return money || token.capital ? 1e6 : 0;
+  return token.key === 'b' && (money || !tokens[at - 1]!.number!.plain) ? 1e9 : 0;
+}
+
+/** `kilo y medio`: Spanish needs no one before a unit that a half follows. */
+function unitAndHalf(tokens: Token[], at: number): Core | null {
+  const and = wordAt(tokens, at + 1);
+  const half = wordAt(tokens, at + 2);
+  if (and?.language !== 'es' || !(and.flags & F.and) || !half || !(half.flags & F.half) || !half.denominator)
+    return null;
+  const unit = tokens[at]!.lexicon.units.next!.get(tokens[at]!.key)?.unit;
+  return unit ? { from: at, to: at + 3, value: 1.5, kind: 'mixed', unit } : null;
 }
 
 /** A whole number with `and` and a fraction behind it; the fraction is of `noun`. */
@@ -299,7 +320,11 @@ function readLoneShare(tokens: Token[], at: number, word: Word): Reading {
 
 function readFromWords(tokens: Token[], from: number, at: number, word: Word, general: boolean): Reading {
   const before = from > 0 && tokens[from]!.gap !== LINE ? wordAt(tokens, from - 1, true) : undefined;
-  if (word.slot >= HUNDRED && from === at && before && before.flags & F.vagueBefore) return null;
+  if (word.slot >= HUNDRED && from === at && before) {
+    // `a few hundred`, `a couple of hundred`
+    const vague = before.flags & F.of ? wordAt(tokens, from - 2, true) : before;
+    if (vague && vague.flags & F.vagueBefore) return null;
+  }
   const cardinal = readCardinal(tokens, at);
   if (!cardinal) return null;
   const { end } = cardinal;
@@ -361,12 +386,7 @@ function divided(tokens: Token[], core: Core, general: boolean): Core {
   const at = core.to;
   const next = tokens[at];
   if (!next || next.kind !== WORD || next.gap === LINE || core.kind === 'mixed') return core;
-  const phrase = next.lexicon.over.find((words) =>
-    words.every((key, i) => {
-      const token = tokens[at + i];
-      return token?.kind === WORD && token.key === key && token.gap !== LINE;
-    }),
-  );
+  const phrase = next.lexicon.over.find((words) => phraseAt(tokens, at, words));
   if (!phrase) return core;
   const from = at + phrase.length;
   const first = tokens[from];

@@ -1,4 +1,4 @@
-import { type Cardinal, readCardinal, wordAt } from './cardinals.ts';
+import { type Cardinal, isShare, readCardinal, wordAt } from './cardinals.ts';
 import { F, HUNDRED, numberWordsOf, SCALE, TEEN, TENS, UNIT, type Word } from './lexicon.ts';
 import { GLYPH, glyphValue, NUMBER } from './scan.ts';
 import { GLUED, HYPHEN, LINE, SYMBOL, type Token, WORD } from './tokens.ts';
@@ -28,6 +28,15 @@ const EPSILON = 1e-12;
 export function symbolAt(tokens: Token[], at: number, key: string): boolean {
   const token = tokens[at];
   return token?.kind === SYMBOL && token.key === key && token.gap !== LINE;
+}
+
+/** Whether these words stand at `at`, on one line. */
+export function phraseAt(tokens: Token[], at: number, words: readonly string[]): boolean {
+  for (let i = 0; i < words.length; i++) {
+    const token = tokens[at + i];
+    if (token?.kind !== WORD || token.key !== words[i] || token.gap === LINE) return false;
+  }
+  return true;
 }
 
 /** A plain whole number in digits on the line. */
@@ -63,16 +72,10 @@ export function sharesBefore(tokens: Token[], at: number): boolean {
 function denominatorAt(tokens: Token[], at: number, language: Word['language']): Denominator | null {
   const word = wordAt(tokens, at);
   if (!word || word.language !== language) return null;
-  if (word.denominator && word.slot === 0)
+  if (word.denominator && word.slot === 0 && !(word.flags & F.ordinal))
     return { value: word.denominator, plural: word.plural, end: at + 1, word, compound: false };
   const next = wordAt(tokens, at + 1);
-  if (
-    next &&
-    next.language === language &&
-    tokens[at + 1]!.gap === HYPHEN &&
-    next.denominator > 2 &&
-    next.slot === 0
-  ) {
+  if (next && next.language === language && tokens[at + 1]!.gap === HYPHEN && isShare(next)) {
     const small = next.denominator < 10 && word.slot === TENS;
     const big =
       next.denominator >= 100 &&

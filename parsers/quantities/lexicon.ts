@@ -81,6 +81,8 @@ export interface Lexicon {
   words: Map<string, Word>;
   /** Phrases of several words that divide (`out of`). */
   over: string[][];
+  /** Phrases that make a temperature negative. */
+  belowZero: string[][];
   units: UnitNode;
 }
 
@@ -207,7 +209,10 @@ function makeLexicon(languages: Language[]): Lexicon {
     }
   }
   const over = languages.flatMap((language) => NUMBERS[language].over.map((phrase) => phrase.split(' ')));
-  return { first, languages, words, over, units: unitTree(languages) };
+  const belowZero = languages.flatMap((language) =>
+    UNITS[language].belowZero.map((phrase) => phrase.split(' ')),
+  );
+  return { first, languages, words, over, belowZero, units: unitTree(languages) };
 }
 
 const ALL: Language[] = ['en', 'fr', 'es'];
@@ -247,5 +252,6 @@ export const NO_LEXICON: Lexicon = {
   languages: [],
   words: new Map(),
   over: [],
+  belowZero: [],
   units: emptyNode(),
 };

@@ -1,7 +1,7 @@
 import { type Language, TIME_UNITS } from '#records';
 import { wordAt } from './cardinals.ts';
 import { type Found, findNumbers } from './finder.ts';
-import { properFraction } from './fractions.ts';
+import { phraseAt, properFraction } from './fractions.ts';
 import { F } from './lexicon.ts';
 import { NUMBER, scan } from './scan.ts';
 import { GLUED, LINE, SYMBOL, type Token, WORD } from './tokens.ts';
@@ -102,7 +102,7 @@ function withUnits(tokens: Token[], numbers: Found[]): Draft[] {
     if (found.from < taken) continue;
     for (; seen < found.to; seen++) if (tokens[seen]!.kind === SYMBOL && tokens[seen]!.key === '"') quotes++;
     const last = found.pieces === null && found.end < tokens[found.to - 1]!.end;
-    const unit = last ? null : readUnit(tokens, found.to, found.takesOf, quotes % 2 === 1);
+    const unit = last || found.unit ? null : readUnit(tokens, found.to, found.takesOf, quotes % 2 === 1);
     if (!unit && found.weak) continue;
     const draft: Draft = {
       from: found.from,
@@ -111,8 +111,8 @@ function withUnits(tokens: Token[], numbers: Found[]): Draft[] {
       end: found.end,
       text: '',
       value: found.value,
-      unit: null,
-      hasUnit: false,
+      unit: found.unit,
+      hasUnit: found.unit !== null,
       found,
     };
     if (found.ambiguous) draft.ambiguous = found.ambiguous;
@@ -123,6 +123,7 @@ function withUnits(tokens: Token[], numbers: Found[]): Draft[] {
       if (unit.degrees) draft.degrees = true;
       if (unit.unit !== null || unit.degrees) draft.end = tokens[unit.end - 1]!.end;
       for (; seen < unit.end; seen++);
+      belowZero(tokens, draft);
       const more = andHalf(tokens, draft);
       taken = draft.to;
       const next = wordAt(tokens, draft.to);
@@ -136,6 +137,18 @@ function withUnits(tokens: Token[], numbers: Found[]): Draft[] {
     drafts.push(draft);
   }
   return drafts;
+}
+
+/** `ten degrees below zero` */
+function belowZero(tokens: Token[], draft: Draft): void {
+  if (!(draft.degrees || draft.unit === 'C' || draft.unit === 'F') || draft.value <= 0) return;
+  const first = tokens[draft.to];
+  if (first?.kind !== WORD || first.gap === LINE) return;
+  const phrase = first.lexicon.belowZero.find((words) => phraseAt(tokens, draft.to, words));
+  if (!phrase) return;
+  draft.value = -draft.value;
+  draft.to += phrase.length;
+  draft.end = tokens[draft.to - 1]!.end;
 }
 
 /** `cinco kilos y medio`, `an hour and a half`, `deux heures et demie`. */
@@ -179,9 +192,12 @@ function partOf(tokens: Token[], before: Draft, draft: Draft): number {
   if (first.gap === LINE) return 0;
   if (!draft.hasUnit) {
     // `1h30`, `1m75`, `5'2`: the smaller unit is understood.
-    if (draft.from !== before.to || first.gap !== GLUED || first.kind !== NUMBER || !first.number?.plain)
-      return 0;
-    if (before.unit === 'ft') return tokens[before.to - 1]!.key === "'" && draft.value < 12 ? 12 : 0;
+    if (draft.from !== before.to || first.kind !== NUMBER || !first.number?.plain) return 0;
+    // `5 foot 10`, with nothing behind that could be counted
+    const after = tokens[draft.to];
+    const counts = after?.kind === WORD && after.gap !== LINE;
+    if (before.unit === 'ft') return draft.value < 12 && (first.gap === GLUED || !counts) ? 12 : 0;
+    if (first.gap !== GLUED) return 0;
     if (first.key.length !== 2 || tokens[before.to - 1]!.end - tokens[before.to - 1]!.start !== 1) return 0;
     return before.unit === 'h' && draft.value < 60 ? 60 : before.unit === 'm' ? 100 : 0;
   }

@@ -188,7 +188,11 @@ function groupsBySpace(lexicon: Lexicon, pieces: Piece[], marks: string[], digit
   const first = pieces[0]!.key;
   if (digits.key.length !== 3 || first.length > 3 || first.startsWith('0')) return false;
   if (marks.some((mark) => mark !== ' ')) return false;
-  return digits.gap === NARROW || (digits.gap === SPACE && lexicon.first.spaceGroups);
+  // `1 000` can be nothing but one number.
+  return (
+    digits.gap === NARROW ||
+    (digits.gap === SPACE && (lexicon.first.spaceGroups || digits.key.startsWith('0')))
+  );
 }
 
 /** The end of a date, a clock time or an ordinal that begins at `at`; else `at`. */

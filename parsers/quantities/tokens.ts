@@ -33,6 +33,8 @@ export interface Token {
   pieces: Piece[] | null;
   /** Touches a letter, or a hyphen after a letter. */
   joined: boolean;
+  /** Its first letter is a capital. */
+  capital: boolean;
 }
 
 /** One run of digits among several. */
@@ -55,6 +57,7 @@ function token(kind: number, start: number, end: number, gap: number, key: strin
     number: null,
     pieces: null,
     joined: false,
+    capital: false,
   };
 }
 
@@ -173,7 +176,9 @@ export function tokenize(text: string): Token[] {
           at++;
         }
       }
-      tokens.push(token(WORD, start, at, gap, key));
+      const made = token(WORD, start, at, gap, key);
+      made.capital = code >= 65 && code <= 90;
+      tokens.push(made);
       gap = GLUED;
       continue;
     }

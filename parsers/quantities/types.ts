@@ -135,6 +135,8 @@ export interface UnitWords {
   shy: string[];
   /** Words that may stand between number and unit without changing it (`US gallons`). */
   fillers: string[];
+  /** Said behind a temperature: it is negative. */
+  belowZero: string[];
   /** `per`, before a unit of time: a speed is no length. */
   per: string[];
 }

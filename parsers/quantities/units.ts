@@ -92,8 +92,8 @@ function elides(tokens: Token[], at: number): boolean {
 function startsUnit(tokens: Token[], at: number, openQuote: boolean): boolean {
   const token = tokens[at]!;
   if (token.kind === WORD) {
-    // `3D`, `2H`: a capital stuck to a digit is a name, unless it is one of the usual units.
-    return true;
+    // `3D`: a capital stuck to a digit is a name, unless it is one of the usual units.
+    return !(token.gap === GLUED && token.capital && token.key === 'd');
   }
   if (token.key === '"') return token.gap === GLUED && !openQuote;
   if (token.key === "'") {

@@ -129,6 +129,8 @@ export const enNumbers: NumberWords = {
   between: ['between'],
   denominators: {
     half: 2,
+    // Only behind a ten: `five thirty-seconds`.
+    second: 2,
     third: 3,
     quarter: 4,
     fourth: 4,
@@ -163,6 +165,7 @@ export const enNumbers: NumberWords = {
   },
   pluralDenominators: {
     halves: 2,
+    seconds: 2,
     thirds: 3,
     quarters: 4,
     fourths: 4,
@@ -214,7 +217,7 @@ export const enNumbers: NumberWords = {
   notHalfBefore: ['past', 'way', 'time', 'life', 'hearted', 'term', 'baked'],
   denominatorMakers: [],
   partWords: [],
-  ordinals: ['first', 'second'],
+  ordinals: ['first', 'second', 'seconds'],
   ordinalSuffixes: ['st', 'nd', 'rd', 'th'],
   clockSuffixes: ['am', 'pm'],
   vagueBefore: ['few', 'several', 'many', 'couple', 'some'],

@@ -138,5 +138,6 @@ export const enUnits: UnitWords = {
   degrees: ['degree', 'degrees', 'deg', 'degs'],
   shy: ['in', 'd', 'lit'],
   fillers: ['us', 'u s', 'imperial', 'uk', 'full'],
+  belowZero: ['below zero'],
   per: ['per', 'a', 'an', 'each', 'every'],
 };

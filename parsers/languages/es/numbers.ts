@@ -25,6 +25,10 @@ const ORDINAL_DENOMINATORS: Record<string, number> = {
   centesima: 100,
   milesimo: 1e3,
   milesima: 1e3,
+  diezmilesimo: 1e4,
+  diezmilesima: 1e4,
+  cienmilesimo: 1e5,
+  cienmilesima: 1e5,
   millonesimo: 1e6,
   millonesima: 1e6,
 };

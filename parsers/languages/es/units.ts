@@ -93,5 +93,6 @@ export const esUnits: UnitWords = {
   degrees: ['grado', 'grados'],
   shy: ['ton'],
   fillers: ['us', 'imperiales', 'americanos'],
+  belowZero: ['bajo cero'],
   per: ['por'],
 };

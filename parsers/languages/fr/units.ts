@@ -93,5 +93,6 @@ export const frUnits: UnitWords = {
   degrees: ['degre', 'degres', 'deg'],
   shy: ['j', 'po', 'pi'],
   fillers: ['us', 'imperiaux', 'americains'],
+  belowZero: ['sous zero', 'au dessous de zero', 'en dessous de zero'],
   per: ['par'],
 };
