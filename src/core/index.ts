@@ -113,6 +113,7 @@ export {
   labHolds,
   labsOf,
 } from './heat/labs.ts';
+export { boilingCelsius, PROBE_TOLERANCE_C, probeHolds } from './heat/probe.ts';
 export {
   type CriterionState,
   READINESS_CRITERIA,

@@ -53,23 +53,32 @@ export type HeatForecast =
 
 export type RisePoint = Moment & { riseC: number; ambientC: number; approximate: boolean };
 
-/** Rise of the hottest point over ambient as a mean of days, for each reading where ambient is known. */
+/**
+ * Rise over ambient, as a mean of days, for each local date that has readings and a known ambient. What was read
+ * at one instant (several depths, several points) counts by its hottest; a logger's day counts as their mean, once,
+ * because a hundred readings of one afternoon are no hundred witnesses. °C.
+ * @source none needed: the hottest point decides readiness; a date has one voice: common practice
+ * @example risesOf(daily([60, 50]), [{ ...momentAt(0, 9), celsius: 12 }]).map(({ riseC }) => riseC) // [48, 38]
+ */
 export function risesOf(readings: readonly PileReading[], ambient: readonly AmbientReading[]): RisePoint[] {
-  return [...readings].sort(byMoment).flatMap((reading) => {
-    const around =
-      ambientMean(ambient, reading.localDate) ?? ambientMean(ambient, reading.localDate, 2 * AMBIENT_DAYS);
+  const dates = new Map<string, PileReading[]>();
+  for (const reading of [...readings].sort(byMoment)) {
+    dates.set(reading.localDate, [...(dates.get(reading.localDate) ?? []), reading]);
+  }
+  return [...dates].flatMap(([localDate, ofDate]) => {
+    const around = ambientMean(ambient, localDate) ?? ambientMean(ambient, localDate, 2 * AMBIENT_DAYS);
     if (around === null) return [];
-    const { entry, at, localDate, approximate } = reading;
-    return [
-      {
-        entry,
-        at,
-        localDate,
-        approximate,
-        riseC: hottestOf(reading) - around.celsius,
-        ambientC: around.celsius,
-      },
-    ];
+    const hottest = new Map<string, number>();
+    for (const reading of ofDate) {
+      hottest.set(
+        reading.at,
+        Math.max(hottest.get(reading.at) ?? Number.NEGATIVE_INFINITY, hottestOf(reading)),
+      );
+    }
+    const mean = [...hottest.values()].reduce((sum, celsius) => sum + celsius, 0) / hottest.size;
+    const { entry, at } = ofDate.at(-1)!;
+    const approximate = ofDate.every((reading) => reading.approximate);
+    return [{ entry, at, localDate, approximate, riseC: mean - around.celsius, ambientC: around.celsius }];
   });
 }
 
@@ -123,7 +132,8 @@ export function forecastNearAmbient(
   });
   const none = (reason: NoForecast): HeatForecast => ({ known: false, reason, why: why({}) });
 
-  if (settled.length >= 3 && rises.length < 3) return none({ code: 'no-ambient', readings: rises.length });
+  if (new Set(settled.map((r) => r.localDate)).size >= 3 && rises.length < 3)
+    return none({ code: 'no-ambient', readings: rises.length });
   if (rises.length < 3) return none({ code: 'too-few-readings', readings: rises.length, needed: 3 });
   const frost = frostIn(batch, ambient, rises[0]!.localDate, now);
   if (frost) return none(frost);

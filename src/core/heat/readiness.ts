@@ -181,7 +181,8 @@ function noReheating({ batch, ambient, settings }: ReadinessInput, now: Now): Cr
     const hours = hoursBetween(turn.at, reading.at);
     return hours >= REHEAT_FROM_HOURS && hours <= REHEAT_TO_HOURS;
   });
-  const before = settled.findLast((reading) => byMoment(reading, turn) < 0);
+  const last = settled.findLast((reading) => byMoment(reading, turn) < 0);
+  const before = settled.filter((r) => r.localDate === last?.localDate && byMoment(r, turn) < 0);
   if (after.length === 0) {
     return give(
       'no-reheating',
@@ -194,7 +195,7 @@ function noReheating({ batch, ambient, settings }: ReadinessInput, now: Now): Cr
   }
   const hottestC = Math.max(...after.map(hottestOf));
   const mean = ambientMean(ambient, after.at(-1)!.localDate);
-  const beforeC = before ? hottestOf(before) : null;
+  const beforeC = before.length > 0 ? Math.max(...before.map(hottestOf)) : null;
   const args = { turnedOn: turn.localDate, hottestC, beforeC, ambientC: mean?.celsius ?? null };
   const rose = beforeC !== null && hottestC - beforeC > settings.nearRiseC;
   if (rose || hottestC >= settings.curingBelowC) return give('no-reheating', 'not-yet', 'wait', args, source);

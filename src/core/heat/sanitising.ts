@@ -43,7 +43,7 @@ export type SanitisingReason =
   | { code: 'gap'; from: string; to: string; days: number }
   | { code: 'fresh'; localDate: string; entry: number }
   | { code: 'joined-unproven'; localDate: string; entry: number; from: string | null }
-  | { code: 'cover-unproven'; localDate: string; entry: number }
+  | { code: 'cover-unproven'; localDate: string; entry: number; known: boolean }
   | { code: 'still-open' }
   | { code: 'aeration-unknown' }
   | { code: 'aeration-breathing' }
@@ -197,16 +197,25 @@ function breaks(judged: readonly JudgedReading[], rule: RuleSet, run: HeatRun | 
 
 function coverRemarks(batch: HeatHistory, start: Moment | null, now: Now): SanitisingReason[] {
   const seen = new Set<number>();
-  const bad = [
-    ...batch.covers.filter((c) => c.on && c.layer === 'mature-compost' && c.fromProven !== true),
-    ...batch.joinings.filter((j) => j.what === 'cover' && j.provenThen !== true),
+  const covers = [
+    ...batch.covers.map((c) => ({
+      ...c,
+      proven: c.on && c.layer === 'mature-compost' ? c.fromProven : true,
+    })),
+    ...batch.joinings.filter((j) => j.what === 'cover').map((j) => ({ ...j, proven: j.provenThen })),
   ];
-  return bad
+  return covers
+    .filter(({ proven }) => proven !== true)
     .filter(
       (m) =>
         after(m, start) && instantMs(m.at) <= instantMs(now.at) && !seen.has(m.entry) && seen.add(m.entry),
     )
-    .map(({ localDate, entry }) => ({ code: 'cover-unproven', localDate, entry }));
+    .map(({ localDate, entry, proven }) => ({
+      code: 'cover-unproven',
+      localDate,
+      entry,
+      known: proven === false,
+    }));
 }
 
 /**
@@ -270,8 +279,8 @@ export function sanitising(
   }
   reasons.push(...coverRemarks(batch, stretch.start, now));
 
-  const age = stretch.start ?? batch.closedAt ?? batch.startedAt;
-  const unread = used.length === 0 && (judged.length > 0 || isPast(age, needed, inHours, now));
+  const age = stretch.start ?? batch.closedAt ?? batch.startedAt ?? judged[0] ?? null;
+  const unread = used.length === 0 && isPast(age, needed, inHours, now);
   const underWay = run !== null && (inHours ? counted > 0 : counted >= 2);
   const hopeless = breathing || unread || (gaps.enough && !underWay);
   const assumed = assumptions(setting, options, judged);
@@ -331,7 +340,10 @@ function notBroken(run: HeatRun, judged: readonly JudgedReading[]): boolean {
 }
 
 function isPast(age: Moment | null, needed: number, inHours: boolean, now: Now): boolean {
-  return age !== null && hoursBetween(age.at, now.at) >= (inHours ? needed : needed * 24);
+  if (age === null) return false;
+  return inHours
+    ? hoursBetween(age.at, now.at) >= needed
+    : daysBetween(age.localDate, now.localDate) + 1 >= needed;
 }
 
 function restart({ start, why }: Stretch): SanitisingReason {

@@ -190,6 +190,34 @@ describe('when it will be near ambient', () => {
     expect(none.known ? null : none.reason.code).toBe('no-ambient');
   });
 
+  it('takes the hottest of several depths, and a date of a logger once', () => {
+    const rises = [
+      [3, 30],
+      [8, 22],
+      [13, 15],
+      [18, 11],
+    ] as const;
+    const plain = forecastNearAmbient(pile(rises), ambient, nowAt(19));
+    const cooler = pile(rises);
+    cooler.readings.push(
+      ...rises.map(([day, rise]) => readingAt(day, 12 + rise - 9, { depthCm: 10, entry: 90_000 + day })),
+    );
+    expect(forecastNearAmbient(cooler, ambient, nowAt(19))).toMatchObject({ readings: 4 });
+    const logger = pile(
+      rises.flatMap(
+        ([day, rise]) =>
+          [
+            [day, rise + 0.1],
+            [day + 0.2, rise - 0.1],
+          ] as const,
+      ),
+    );
+    const often = forecastNearAmbient(logger, ambient, nowAt(19));
+    if (!plain.known || !often.known) throw new Error('no forecast');
+    expect(often.readings).toBe(4);
+    expect(often.inDays).toBeCloseTo(plain.inDays, 0);
+  });
+
   it('starts afresh at a turn or at fresh material', () => {
     const rises = [
       [3, 30],

@@ -1,11 +1,13 @@
 import { describe, expect, it } from 'vitest';
 import {
+  boilingCelsius,
   classADays,
   compositeSamples,
   dangerBand,
   hottestOf,
   lowestOf,
   organicStartingCn,
+  probeHolds,
   RULE_SET_DATA,
   readingRhythm,
   readingsADay,
@@ -123,5 +125,22 @@ describe('danger bands', () => {
   it('takes the hottest for danger and the lowest for proof', () => {
     expect(hottestOf({ celsius: [61, 58], upTo: [64, null] })).toBe(64);
     expect(lowestOf({ celsius: [61, 58] })).toBe(58);
+  });
+});
+
+describe('a probe check', () => {
+  it(`knows where water boils [${published.boiling.source}]`, () => {
+    published.boiling.altitudeM.forEach((metres, i) => {
+      expect(Math.abs(boilingCelsius(metres) - published.boiling.celsius[i]!)).toBeLessThan(
+        published.boiling.withinC,
+      );
+    });
+    expect(() => boilingCelsius(9000)).toThrow(RangeError);
+  });
+  // ±2 °F: extension practice (from memory)
+  it('passes within 2 °F', () => {
+    expect(probeHolds(toCelsius(34, 'F'), 0)).toBe(true);
+    expect(probeHolds(toCelsius(34.1, 'F'), 0)).toBe(false);
+    expect(probeHolds(-1.1, 0)).toBe(true);
   });
 });

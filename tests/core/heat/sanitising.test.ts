@@ -84,6 +84,17 @@ describe('what is judged', () => {
     ]);
   });
 
+  it('is not hopeless on the first day with a reading nearer the surface', () => {
+    const answer = sanitising(
+      batchOf({ readings: [readingAt(0, 60, { depthCm: 10 })] }),
+      'vessel-3d',
+      {},
+      nowAt(0.1),
+    );
+    expect(answer.verdict).toBe('not-yet');
+    expect(codes(answer.reasons)).toContain('not-at-depth');
+  });
+
   it('judges an unknown depth and says so', () => {
     const readings = [0, 1, 2].map((day) => readingAt(day, 58, { depthCm: null }));
     const answer = sanitising(batchOf({ readings }), 'vessel-3d', {}, nowAt(2));
@@ -295,7 +306,9 @@ describe('what is added', () => {
     const covers = [{ ...momentAt(1, 900), layer: 'mature-compost', on: true, fromProven: null }];
     const answer = sanitising(batchOf({ readings: daily([58, 58, 58]), covers }), 'vessel-3d', {}, nowAt(2));
     expect(answer.verdict).toBe('met');
-    expect(answer.reasons).toEqual([{ code: 'cover-unproven', localDate: '2026-03-03', entry: 900 }]);
+    expect(answer.reasons).toEqual([
+      { code: 'cover-unproven', localDate: '2026-03-03', entry: 900, known: false },
+    ]);
   });
 });
 
