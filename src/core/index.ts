@@ -199,8 +199,9 @@ export type {
   MixPlace,
   MixRecipe,
 } from './mix/correction-types.ts';
+export { LIMIT_CODES } from './mix/correction-types.ts';
 export { INGREDIENTS, type Ingredient, ingredientFor, type OwnFigures } from './mix/ingredients.ts';
-export { mixLimits } from './mix/limits.ts';
+export { FINES_CAPS, mixLimits, STRUCTURE_PER_FEED } from './mix/limits.ts';
 export { type Mix, type MixPart, type MixTest, mixOf, squeezeTest, testHolds } from './mix/mix.ts';
 export {
   dryBasisPct,

@@ -12,7 +12,7 @@ export type DrumRunRules = {
 export const INTERVAL_CHECK = { low: 30, high: 45 } as const;
 
 /** How long a fan may stay off for frost where the site has set nothing, in hours. @source from memory; the drum needs air. */
-export const FAN_OFF_HOURS = 4;
+const FAN_OFF_HOURS = 4;
 
 export const DRUM_ADVICE = [
   'interval-outside-site-rule',

@@ -33,7 +33,7 @@ export function freeAirByParticlesPct(packed: Packed): number {
 }
 
 /** Slope of the linear form, % per kg/m³. @source Alburquerque et al., Compost Science & Utilization 16, 2008; from memory. */
-export const FREE_AIR_SLOPE = 0.09;
+const FREE_AIR_SLOPE = 0.09;
 
 /**
  * Free air space (% of volume) from the wet bulk density alone.

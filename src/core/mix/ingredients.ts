@@ -4,7 +4,7 @@ import { exactly, type Spread, spread } from './spread.ts';
  * What a material does in a mix: `feed` is wet and rich, `structure` is coarse and holds the air open,
  * `fine` soaks up water but packs, `other` is neither.
  */
-export type Role = 'feed' | 'structure' | 'fine' | 'other' | 'water';
+type Role = 'feed' | 'structure' | 'fine' | 'other' | 'water';
 
 /** One material: moisture of the wet mass; carbon, nitrogen and ash of the dry mass; loose bulk density as it is. */
 export type Ingredient = {

@@ -47,7 +47,7 @@ export type Mix = {
  * @source from memory: coarse chips are some 40 to 50 % air, of which scraps fill a part; a blend takes up
  * less room than its parts (published-type check: a 1 : 2 blend is under 3 volumes).
  */
-export const NESTING: Spread = { typical: 0.3, low: 0, high: 0.5 };
+const NESTING: Spread = { typical: 0.3, low: 0, high: 0.5 };
 
 type Group = { ingredient: Ingredient; kg: Spread; knownKg: number; knownLitres: number };
 

@@ -10,7 +10,7 @@ export type LimitLine<Code extends string = string> = {
 };
 
 /** Most containers of one kind that a correction may ask for: beyond it the answer is of no use to anybody. */
-export const MOST_CONTAINERS = 200;
+const MOST_CONTAINERS = 200;
 const NEAR = 1e-7;
 
 /**

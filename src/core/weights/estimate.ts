@@ -33,7 +33,7 @@ export const deviationOf = (tally: Tally): number | null =>
   tally.n < 2 ? null : Math.sqrt(tally.m2 / (tally.n - 1));
 
 /** Weights below this number teach nothing yet: their spread is not known. */
-export const ENOUGH_WEIGHTS = 3;
+const ENOUGH_WEIGHTS = 3;
 
 /**
  * What one container usually holds (kg net), with the range that 19 of 20 lie in; null under three weights.
