@@ -221,6 +221,7 @@ export {
   nitrogenLacking,
   secondMassForCn,
 } from './mix/ratio.ts';
+export { drumTest, siteAdditions, siteLimits } from './mix/site-mix.ts';
 export { exactly, propagate, type Spread, spread } from './mix/spread.ts';
 export {
   NO_STOCK,

@@ -39,7 +39,17 @@ export const heat: Reducers<'temperature' | 'moisture' | 'turning' | 'cover'> = 
   },
 
   moisture: (picture, record, now) => {
-    if (placeKind(picture, record.place) !== 'pile') return picture;
+    const kind = placeKind(picture, record.place);
+    if (kind === 'drum') {
+      const name = drumName(picture, record.place);
+      const tested = { ...now, feel: record.feel ?? null, percent: record.percent ?? null };
+      const last = name === null ? null : picture.drums[name]?.moisture;
+      // A test that is logged late does not speak for today.
+      return name === null || (last && last.at > now.at)
+        ? picture
+        : onDrum(picture, name, () => ({ moisture: tested }));
+    }
+    if (kind !== 'pile') return picture;
     const found = batchFor(picture, record.place, now);
     const moisture = { ...now, feel: record.feel ?? null, percent: record.percent ?? null };
     return onBatch(found.picture, found.batch.id, (batch) => ({

@@ -73,6 +73,8 @@ export type DrumPicture = {
   settingSince: Moment | null;
   /** Last `drum 3/4 full`. */
   level: (Moment & { fraction: number }) | null;
+  /** The last squeeze or moisture test of what is inside. */
+  moisture?: (Moment & { feel: string | null; percent: number | null }) | null;
   discharges: (Moment & { kg: number | null; litres: number | null; to: string | null })[];
   readings: PileReading[];
 };

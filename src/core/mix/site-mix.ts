@@ -1,0 +1,137 @@
+import { drumNow } from '../drum/drum.ts';
+import { FULL_FRACTION } from '../drum/flow.ts';
+import { settingAt } from '../picture/setting-at.ts';
+import type { DrumPicture, Picture } from '../picture/types.ts';
+import { litresOf } from '../picture/weighed.ts';
+import type { Addition, MixLimits, MixRecipe } from './correction-types.ts';
+import { ingredientFor } from './ingredients.ts';
+import { mixLimits } from './limits.ts';
+import { type MixTest, SQUEEZE, squeezeTest } from './mix.ts';
+import { ownFiguresAt } from './own-figures.ts';
+import { additionOf } from './planned.ts';
+import { stockNow } from './stock.ts';
+
+/** A barrow as most sites have it, where this one has told no volume. @source common practice, no source. */
+const USUAL_BARROW = { container: 'barrow', litres: 85 };
+/** A bucket of water as it is carried. @source common practice, no source. */
+const USUAL_WATER = { container: 'bucket', litres: 10 };
+/** A moisture test by drying or probe is good to some points. @source from memory. */
+const TEST_POINTS = 3;
+
+/**
+ * What the site can add: chips always, other bulking materials that it stocks or has used of late, each in
+ * the container that it is tipped in, by what such a one was found to weigh, and as many as are in stock
+ * where the stock is known. Water is offered where `dry` says that the mix wants it.
+ * @source see `additionOf`.
+ * @example siteAdditions({ base: { containers: {} }, settings: {}, stock: {}, factors: {}, mixLoads: [] } as never, '2026-05-12').map((one) => [one.material, one.container, one.litres]) // [['wood-chips', 'barrow', 85]]
+ */
+export function siteAdditions(
+  picture: Pick<Picture, 'base' | 'settings' | 'stock' | 'factors' | 'mixLoads'>,
+  localDate: string,
+  dry = false,
+): Addition[] {
+  const materials = new Set([
+    'wood-chips',
+    ...Object.keys(picture.stock),
+    ...picture.mixLoads.map((load) => load.material),
+  ]);
+  const bulking = [...materials].filter((material) => {
+    const role = ingredientFor(material, ownFiguresAt(picture.settings, material, localDate))?.role;
+    return role === 'structure' || role === 'fine';
+  });
+  const additions = bulking.flatMap((material) => {
+    const { container, litres } = tippedIn(picture, material, localDate);
+    const holds = settingAt(picture, `holds:${container}`, localDate);
+    const set = holds === material ? settingAt(picture, `factor:${container}`, localDate) : null;
+    const key = `${container}|${material}`;
+    const addition = additionOf({
+      material,
+      container,
+      containerLitres: litres,
+      setKg: typeof set === 'number' ? set : null,
+      learned: Object.hasOwn(picture.factors, key) ? picture.factors[key]! : null,
+      own: ownFiguresAt(picture.settings, material, localDate),
+    });
+    return addition ? [{ ...addition, stock: wholeInStock(picture, material, addition.litres) }] : [];
+  });
+  if (!dry) return additions;
+  const bucket = litresOf(picture, USUAL_WATER.container, null, localDate) ?? USUAL_WATER.litres;
+  return [
+    ...additions,
+    { material: 'water', container: USUAL_WATER.container, kg: bucket, litres: bucket, stock: null },
+  ];
+}
+
+function tippedIn(
+  picture: Pick<Picture, 'base' | 'settings' | 'mixLoads'>,
+  material: string,
+  localDate: string,
+): { container: string; litres: number } {
+  const used = picture.mixLoads.findLast((load) => load.material === material && load.container)?.container;
+  const holding = Object.entries(picture.base.containers).find(([, one]) => one.holds === material)?.[0];
+  for (const container of [used, holding, 'barrow', 'bucket', 'loader-bucket']) {
+    const litres = container ? litresOf(picture, container, null, localDate) : null;
+    if (container && litres !== null) return { container, litres };
+  }
+  return USUAL_BARROW;
+}
+
+/** Whole containers left; null where the stock is not known, or the book shows more used than there was. */
+function wholeInStock(picture: Pick<Picture, 'stock'>, material: string, litres: number): number | null {
+  const stock = Object.hasOwn(picture.stock, material) ? picture.stock[material]! : null;
+  const now = stock ? stockNow(stock, []) : null;
+  return now === null || now.short ? null : Math.floor(now.litres / litres + 1e-9);
+}
+
+/**
+ * The last squeeze or moisture test of a drum, as a test of its mix; null where there is none. Whether it
+ * still speaks for the mix is for `mixOf` to say, which knows the loads.
+ * @source see SQUEEZE; a test in percent is taken as good to 3 points, from memory.
+ * @example drumTest({ moisture: { entry: 4, at: '2026-05-12T13:00:00.000Z', localDate: '2026-05-12', feel: null, percent: 63 } }) // { how: 'moisture-test', moisturePct: { typical: 63, low: 60, high: 66 } }
+ */
+export function drumTest(drum: Pick<DrumPicture, 'moisture'>): MixTest | null {
+  const tested = drum.moisture;
+  if (!tested) return null;
+  if (tested.percent !== null) {
+    const { percent, at } = tested;
+    const moisturePct = {
+      typical: percent,
+      low: Math.max(0, percent - TEST_POINTS),
+      high: Math.min(100, percent + TEST_POINTS),
+    };
+    return { at, how: 'moisture-test', moisturePct };
+  }
+  const feel = tested.feel;
+  return feel !== null && Object.hasOwn(SQUEEZE, feel)
+    ? squeezeTest(feel as keyof typeof SQUEEZE, tested.at)
+    : null;
+}
+
+/**
+ * The limits in force at a site on a local day: its recipe, the place that the mix goes to, and the room in
+ * its drum by the emptier end of the likely fill (a drum is not called full on a guess). `cnBand` only where
+ * the rule set demands one.
+ * @source see `mixLimits`, `drumNow` and FULL_FRACTION.
+ * @example siteLimits({ base: { drums: [], containers: {} }, settings: {}, drums: {} } as never, '2026-05-12', '2026-05-12T12:00:00.000Z').structurePerFeed // 2
+ */
+export function siteLimits(
+  picture: Pick<Picture, 'base' | 'settings' | 'drums'>,
+  localDate: string,
+  at: string,
+  cnBand: readonly [number, number] | null = null,
+): MixLimits {
+  const recipe = settingAt(picture, 'recipe', localDate) as MixRecipe | null | undefined;
+  const [drum] = Object.values(picture.drums);
+  return mixLimits({
+    place: drum || picture.base.drums.length > 0 ? 'drum' : 'static-pile',
+    recipe: recipe ?? null,
+    cnBand,
+    roomLitres: drum ? likelyRoom(drum, at) : null,
+  });
+}
+
+function likelyRoom(drum: DrumPicture, at: string): number | null {
+  const { fillPct } = drumNow(drum, at);
+  if (fillPct === null || drum.litres === null) return null;
+  return Math.max(0, (FULL_FRACTION - fillPct.low / 100) * drum.litres);
+}

@@ -1,0 +1,100 @@
+import { describe, expect, test } from 'vitest';
+import { correctionFor, drumTest, mixPartsOf, type Picture, siteAdditions, siteLimits } from '#core';
+import { Book, cart, chips } from '../picture/book.ts';
+
+const day = '2026-05-12';
+const delivery = (material: string, litres: number) => ({ kind: 'delivery', material, litres });
+const correction = (picture: Picture, at = '2026-05-12T20:00:00.000Z') =>
+  correctionFor({
+    parts: mixPartsOf(picture.mixLoads.filter((load) => load.localDate === day)),
+    additions: siteAdditions(picture, day),
+    limits: siteLimits(picture, day, at),
+    test: drumTest(picture.drums.drum!),
+  });
+
+describe('what a site can add', () => {
+  test('chips by the barrow, of unknown stock, where nothing else was said', () => {
+    const got = siteAdditions(new Book().picture(), day);
+    expect(got).toEqual([
+      { material: 'wood-chips', container: 'barrow', kg: 24.65, litres: 85, stock: null, own: null },
+    ]);
+  });
+  test('the stock that was counted, in whole barrows; other materials that are stocked', () => {
+    const book = new Book();
+    book.log('2026-05-11T08:00', { kind: 'level', material: 'wood-chips', litres: 700 });
+    book.log('2026-05-11T08:05', delivery('sawdust', 300));
+    book.log('2026-05-11T08:06', delivery('finished-compost', 300));
+    const got = siteAdditions(book.picture(), day);
+    expect(got.map(({ material, stock }) => [material, stock])).toEqual([
+      ['wood-chips', 8],
+      ['sawdust', 3],
+    ]);
+  });
+  test('barrows that were weighed teach what one holds; the own moisture is taken', () => {
+    const book = new Book();
+    for (const [at, kg] of [
+      ['2026-05-08T08:00', 34],
+      ['2026-05-09T08:00', 36],
+      ['2026-05-10T08:00', 38],
+    ] as const)
+      book.log(at, chips(kg, { container: 'barrow', basis: 'gross' }));
+    book.log('2026-05-10T09:00', { kind: 'setting', name: 'moisture:wood-chips', value: 25 });
+    const [barrow] = siteAdditions(book.picture(), day);
+    // 36 − 14 of tare
+    expect(barrow!.kg).toBeCloseTo(22, 9);
+    expect(barrow!.own!.moisturePct!.typical).toBe(25);
+  });
+  test('water only where the mix is dry', () => {
+    const picture = new Book().picture();
+    expect(siteAdditions(picture, day, true).at(-1)).toMatchObject({
+      material: 'water',
+      container: 'bucket',
+      kg: 20,
+    });
+  });
+});
+
+describe('the mix of the day', () => {
+  test('too few chips in stock is said', () => {
+    const book = new Book();
+    book.log('2026-05-11T08:00', { kind: 'level', material: 'wood-chips', litres: 100 });
+    book.log('2026-05-12T08:00', cart(66.5));
+    book.log('2026-05-12T08:05', cart(70));
+    expect(correction(book.picture())).toMatchObject({ code: 'infeasible', limiting: 'stock' });
+  });
+  test('a squeeze of the drum overrides the sum, until the next load', () => {
+    const book = new Book();
+    book.log('2026-05-12T08:00', cart(66.5));
+    book.log('2026-05-12T08:01', chips(32));
+    book.log('2026-05-12T09:00', { kind: 'moisture', place: 'drum', feel: 'right' });
+    expect(correction(book.picture())).toMatchObject({
+      code: 'enough',
+      squeeze: false,
+      before: { test: { how: 'squeeze' } },
+    });
+    // A test logged late does not take the place of a newer one.
+    book.log('2026-05-12T07:00', { kind: 'moisture', place: 'drum', feel: 'dripping' });
+    expect(correction(book.picture()).before.moisturePct!.typical).toBe(57);
+    book.log('2026-05-12T10:00', cart(66.5));
+    expect(correction(book.picture())).toMatchObject({ code: 'add', before: { test: null } });
+  });
+  test('a moisture test in percent is good to 3 points', () => {
+    const book = new Book();
+    book.log('2026-05-12T09:00', { kind: 'moisture', place: 'drum', percent: 66 });
+    expect(drumTest(book.picture().drums.drum!)!.moisturePct).toEqual({ typical: 66, low: 63, high: 69 });
+    expect(drumTest({ moisture: null })).toBeNull();
+  });
+  test("the site's recipe is taken, and a full drum has no room", () => {
+    const book = new Book();
+    book.log('2026-05-11T08:00', {
+      kind: 'setting',
+      name: 'recipe',
+      value: { chips: 2, food: 1, by: 'volume' },
+    });
+    book.log('2026-05-12T08:00', cart(68.5));
+    // 53 kg ÷ 0.53 = 100 L of food, 200 L of chips, 3 barrows of 85 L
+    expect(correction(book.picture())).toMatchObject({ window: 'recipe', add: [{ count: 3 }] });
+    book.log('2026-05-12T09:00', { kind: 'level', place: 'drum', fraction: 1 });
+    expect(correction(book.picture())).toMatchObject({ code: 'infeasible', limiting: 'room' });
+  });
+});
