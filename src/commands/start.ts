@@ -31,7 +31,7 @@ export async function run(args: string[]): Promise<number> {
   const warn = (line: string) => process.stderr.write(`heaphand: ${line}\n`);
   const file = values.site ? readSiteFile(values.site, warn) : null;
   const isNew = !existsSync(path);
-  const { book, assistant } = build(path, complainTo(process.stderr));
+  const { book, assistant, words } = build(path, complainTo(process.stderr));
   const stop = stopping();
   try {
     const now = () => new Date().toISOString();
@@ -57,10 +57,25 @@ export async function run(args: string[]): Promise<number> {
       assistant.tick(now());
       void terminal.flush();
     }, TICK_MS);
-    await out(`ready: ${book.siteById(site).site.name}`);
-    await Promise.race([terminal.ended, stop.asked]);
-    clearInterval(clock);
-    return 0;
+    const ready = () => out(`ready: ${book.siteById(site).site.name}`);
+    try {
+      const token = process.env.BOT_TOKEN;
+      if (!token) {
+        await ready();
+        await Promise.race([terminal.ended, stop.asked]);
+        return 0;
+      }
+      // Loaded only where it is wanted: the client is the heaviest part of the start.
+      const { overTelegram } = await import('./telegram.ts');
+      const telegram = overTelegram({ token, environment: process.env, book, assistant, words, site });
+      if (telegram.claimWord) await out(`To let your group in, write there: /start ${telegram.claimWord}`);
+      void telegram.ready.then(ready);
+      // The end of what is typed here does not end it: the group goes on.
+      await Promise.race([telegram.ended, stop.asked]).finally(telegram.stop);
+      return 0;
+    } finally {
+      clearInterval(clock);
+    }
   } finally {
     book.close();
     process.stdin.destroy();

@@ -121,7 +121,7 @@ export const makeHandler = (parts: Parts) => {
     if (incoming.private) return;
     book.write(() => {
       if (sender.coordinator) book.changeChat(CHANNEL, chat, { topic: thread });
-      const notice = sender.coordinator ? 'telegram-topic-chosen' : 'telegram-coordinators-only';
+      const notice = sender.coordinator ? 'telegram-topic-chosen' : 'coordinators-only';
       notices.put(notice, { site, chat, thread, answers, language: sender.language });
     });
   };
@@ -226,7 +226,8 @@ export const makeHandler = (parts: Parts) => {
       await parts.api.sendMessage(user, text, { reply_markup: { inline_keyboard } }, parts.signal as never);
     } catch (error) {
       // The message waits in the book; the next one asks again.
-      log.warn({ error: kindOf(error) }, 'the question for the site could not be put');
+      if (!parts.signal.aborted)
+        log.warn({ error: kindOf(error) }, 'the question for the site could not be put');
     }
   };
 

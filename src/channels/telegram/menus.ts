@@ -40,7 +40,7 @@ export const makeMenus = (parts: {
       await api.setMyCommands(commands, where, parts.signal as never);
     } catch (error) {
       set.delete(mark);
-      log.warn({ error: kindOf(error) }, 'a menu could not be set');
+      if (!parts.signal.aborted) log.warn({ error: kindOf(error) }, 'a menu could not be set');
     }
   };
 

@@ -11,7 +11,7 @@ export const NOTICES = [
   'telegram-gap',
   'telegram-which-site',
   'telegram-topic-chosen',
-  'telegram-coordinators-only',
+  'coordinators-only',
   'kept-unread',
 ] as const;
 export type Notice = (typeof NOTICES)[number];

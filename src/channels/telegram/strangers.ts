@@ -21,7 +21,8 @@ export const makeStrangers = (parts: { api: Api; book: ChannelBook; log: Logger;
           if (!signal.aborted) book.setBookFact(key, true);
           break;
         } catch (error) {
-          log.warn({ error: kindOf(error) }, 'a chat that is not known could not be answered');
+          if (!signal.aborted)
+            log.warn({ error: kindOf(error) }, 'a chat that is not known could not be answered');
           if (error instanceof GrammyError && error.error_code < 500 && error.error_code !== 429) break;
           await new Promise((done) => setTimeout(done, 2000).unref());
         }

@@ -1,6 +1,28 @@
 ### What Heaphand says, in English. Short, plain, the words a crew uses.
 ### {$entry} is the number of a line in the log book.
 
+## Over Telegram
+telegram-not-known = I keep the log book of one site's crew, and this chat is not one of theirs. To use me here, ask whoever runs me for the word that lets a group in.
+telegram-let-in = This group now keeps the log book of { $site }. Send what you did: "cart 61.5 kg", "B 58". To take something back press Undo or send "undo"; deleting a message changes nothing in the book. "help" shows more.
+telegram-cannot-hear = I cannot hear plain messages in this group: privacy mode is on. Make me an admin here, or turn privacy mode off in my bot settings, then remove me and add me again. Until then: /log cart 61.5, or answer one of my messages.
+telegram-cannot-read = I read text only. Please write it, or put the words under the picture.
+telegram-gap = I was away for more than a day. Messages of that time may be missing: please send again what is not in the book.
+telegram-which-site = You belong to more than one site. Which one is this for? (/site changes it later.)
+telegram-topic-chosen = The week and the morning line come here from now on.
+menu-today = What needs doing today
+menu-week = The week in figures
+menu-piles = How the piles are
+menu-mix = The mix of today
+menu-undo = Take back what I logged last
+menu-log = Log something: /log cart 61.5
+menu-help = What I understand
+menu-year = The year against the target
+menu-settings = The settings of the site
+menu-share = A link for people with no account
+menu-export = The book as a spreadsheet
+menu-report = A report to hand in
+menu-here = Put the week and the morning line into this topic
+
 ## Names of things
 place-pile = pile { $name }
 place-bay = bay { $name }

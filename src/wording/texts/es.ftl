@@ -1,6 +1,28 @@
 ### What Heaphand says, in English. Short, plain, the words a crew uses.
 ### {$entry} is the number of a line in the log book.
 
+## Over Telegram
+telegram-not-known = Llevo el libro de un solo sitio y este chat no es el suyo. Para usarme aquí, pide a quien me administra la palabra que deja entrar a un grupo.
+telegram-let-in = Este grupo lleva ahora el libro de { $site }. Escribe lo que hiciste: «carro 61,5 kg», «B 58». Para quitar algo toca Deshacer o escribe «deshacer»; borrar un mensaje no cambia nada en el libro. «ayuda» dice más.
+telegram-cannot-hear = En este grupo no oigo los mensajes simples: el modo de privacidad está activado. Hazme administrador aquí, o desactiva ese modo en los ajustes del bot y luego sácame y agrégame de nuevo. Mientras tanto: /log carro 61,5, o responde a uno de mis mensajes.
+telegram-cannot-read = Solo leo texto. Escríbelo, o pon las palabras debajo de la foto.
+telegram-gap = Estuve fuera más de un día. Pueden faltar mensajes de ese tiempo: envía otra vez lo que no esté en el libro.
+telegram-which-site = Eres de más de un sitio. ¿De cuál es esto? (/site lo cambia después.)
+telegram-topic-chosen = La semana y la línea de la mañana vienen aquí desde ahora.
+menu-today = Qué hay que hacer hoy
+menu-week = La semana en cifras
+menu-piles = Cómo están las pilas
+menu-mix = La mezcla de hoy
+menu-undo = Quitar lo último que anoté
+menu-log = Anotar: /log carro 61,5
+menu-help = Lo que entiendo
+menu-year = El año frente a la meta
+menu-settings = Los ajustes del sitio
+menu-share = Un enlace para quien no tiene cuenta
+menu-export = El libro en hoja de cálculo
+menu-report = Un informe para entregar
+menu-here = Poner la semana y la línea de la mañana en este tema
+
 ## Names of things
 place-pile = pile { $name }
 place-bay = bay { $name }

@@ -1,6 +1,28 @@
 ### What Heaphand says, in English. Short, plain, the words a crew uses.
 ### {$entry} is the number of a line in the log book.
 
+## Over Telegram
+telegram-not-known = Je tiens le cahier d'un seul site, et cette discussion n'est pas la sienne. Pour m'utiliser ici, demandez à la personne qui me gère le mot qui fait entrer un groupe.
+telegram-let-in = Ce groupe tient maintenant le cahier de { $site }. Écrivez ce que vous avez fait : « bac 61,5 kg », « B 58 ». Pour revenir en arrière, touchez Annuler ou écrivez « annuler » ; effacer un message ne change rien au cahier. « aide » en dit plus.
+telegram-cannot-hear = Je n'entends pas les messages simples de ce groupe : le mode confidentialité est activé. Nommez-moi admin ici, ou désactivez ce mode dans les réglages du bot, puis retirez-moi et ajoutez-moi de nouveau. D'ici là : /log bac 61,5, ou répondez à un de mes messages.
+telegram-cannot-read = Je ne lis que le texte. Écrivez-le, ou mettez les mots sous la photo.
+telegram-gap = J'ai été absent plus d'un jour. Des messages de ce temps-là peuvent manquer : renvoyez ce qui n'est pas dans le cahier.
+telegram-which-site = Vous êtes de plusieurs sites. Lequel est-ce ? (/site pour changer plus tard.)
+telegram-topic-chosen = La semaine et la ligne du matin viennent ici désormais.
+menu-today = Ce qu'il y a à faire aujourd'hui
+menu-week = La semaine en chiffres
+menu-piles = Où en sont les tas
+menu-mix = Le mélange du jour
+menu-undo = Annuler ma dernière saisie
+menu-log = Noter : /log bac 61,5
+menu-help = Ce que je comprends
+menu-year = L'année et l'objectif
+menu-settings = Les réglages du site
+menu-share = Un lien pour qui n'a pas de compte
+menu-export = Le cahier en tableur
+menu-report = Un rapport à remettre
+menu-here = Envoyer la semaine et la ligne du matin dans ce sujet
+
 ## Names of things
 place-pile = pile { $name }
 place-bay = bay { $name }

@@ -116,7 +116,7 @@ test('topics: the answer stays in its topic, the general one has none, and the o
   server.say(group, ben, '/here', { thread: weighing });
   server.say(group, ana, '/here', { thread: weighing });
   await quiet();
-  expect(texts(server, group).slice(-2)).toEqual(['telegram-coordinators-only', 'telegram-topic-chosen']);
+  expect(texts(server, group).slice(-2)).toEqual(['coordinators-only', 'telegram-topic-chosen']);
   expect(book.chat('telegram', String(group.id))?.topic).toBe(String(weighing));
 });
 

@@ -1,0 +1,52 @@
+import { pino } from 'pino';
+import type { Assistant, Words } from '#assistant';
+import { startTelegram, type TelegramEnd } from '#channels/telegram';
+import type { OpenedBook } from '#logbook';
+import { Problem } from './problem.ts';
+
+export type OverTelegram = {
+  claimWord: string | null;
+  ready: Promise<void>;
+  /** Rejects where the channel ended by itself: with one plain line for whoever runs the program. */
+  ended: Promise<void>;
+  stop(): Promise<void>;
+};
+
+const TROUBLE: Record<Exclude<TelegramEnd['why'], 'stopped'>, string> = {
+  conflict: 'another program is connected with the same BOT_TOKEN; stop that one first',
+  'wrong-token': 'BOT_TOKEN is not accepted: copy it again, whole',
+  'cannot-save': 'the log book could not be written; messages wait at the messenger until it can',
+};
+
+/** The same conversation over Telegram, as the environment asks for it. */
+export function overTelegram(parts: {
+  token: string;
+  environment: NodeJS.ProcessEnv;
+  book: OpenedBook;
+  assistant: Assistant;
+  words: Words;
+  site: number;
+}): OverTelegram {
+  const { token, environment, book, assistant, words, site } = parts;
+  const telegram = startTelegram({
+    token,
+    ...(environment.BOT_API_ROOT ? { apiRoot: environment.BOT_API_ROOT.replace(/\/+$/, '') } : {}),
+    limits: environment.BOT_LIMITS !== 'off',
+    book,
+    receive: assistant.receive,
+    words,
+    // Until there is something that draws, a picture goes out as the words that describe it.
+    draw: async () => null,
+    log: pino({ level: environment.LOG_LEVEL ?? 'warn' }, pino.destination({ dest: 2, sync: true })),
+    site,
+    ...(environment.CLAIM_WORD ? { claimWord: environment.CLAIM_WORD } : {}),
+  });
+  return {
+    claimWord: telegram.claimWord,
+    ready: telegram.ready,
+    ended: telegram.done.then((end) => {
+      if (end.why !== 'stopped') throw new Problem(TROUBLE[end.why], 3);
+    }),
+    stop: telegram.stop,
+  };
+}
