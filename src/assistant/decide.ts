@@ -1,5 +1,6 @@
+import { sumKg } from '#core';
 import type { ReadContext } from '#parsers';
-import type { FieldRecord, ParsedMessage } from '#records';
+import type { BookRecord, BookRecordOf, Entry, FieldRecord, ParsedMessage } from '#records';
 import { amendByReply } from './amend.ts';
 import { askOnce } from './asking.ts';
 import { sameCart } from './double-log.ts';
@@ -8,6 +9,7 @@ import { emergencyLines, tellCoordinators } from './emergency.ts';
 import { entryLine } from './entry-lines.ts';
 import { hold } from './holding.ts';
 import { matters } from './matters/index.ts';
+import { weighed } from './nets.ts';
 import { remember } from './questions.ts';
 import { answerRequest } from './requests/index.ts';
 import { say } from './say.ts';
@@ -38,6 +40,8 @@ export function decide(draft: Draft, parsed: ParsedMessage, context: ReadContext
     draft.lines.push(say('more-entries', { count: { count: written.length - LISTED_MOST } }));
   }
 
+  sumLine(draft, written);
+
   for (const doubt of parsed.doubts) hold(draft, doubt);
 
   if (parsed.danger.length > 0) tellCoordinators(draft, parsed.danger);
@@ -51,6 +55,30 @@ export function decide(draft: Draft, parsed: ParsedMessage, context: ReadContext
     offerUndo(draft, numbers);
   }
   askWhatNumber(draft, parsed);
+}
+
+/** Several weights of one thing are added up: that is the number the scale's pad used to hold. */
+function sumLine(draft: Draft, written: readonly Entry[]): void {
+  const nets = written
+    .filter((entry) => entry.record.kind === 'weigh-in')
+    .map((entry) => ({
+      record: entry.record as BookRecordOf<'weigh-in'>,
+      weight: weighed(draft.picture(), entry),
+    }))
+    .filter(({ record, weight }) => record.container && weight.is === 'net');
+  const materials = new Set(nets.map(({ record }) => record.material));
+  if (nets.length < 2 || materials.size !== 1) return;
+  const kg = sumKg(nets.map(({ weight }) => (weight.is === 'net' ? weight.netKg : 0)));
+  draft.lines.push(say('line-sum', { kg: { kg } }));
+}
+
+/** Writes records that did not come from the reader and says their lines. */
+export function writeAndSay(draft: Draft, records: readonly BookRecord[]): void {
+  const written = records.map((record) => draft.add(record));
+  for (const entry of written) draft.lines.push(entryLine(draft, entry));
+  const numbers = written.map((entry) => entry.number);
+  rememberLast(draft, numbers);
+  offerUndo(draft, numbers);
 }
 
 function writeRecord(draft: Draft, record: FieldRecord, parsed: ParsedMessage, i: number): void {

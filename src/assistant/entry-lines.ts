@@ -51,8 +51,8 @@ const weighIn: LineOf<'weigh-in'> = (record, { entry }, draft, line) => {
         entry,
         what,
         net: { kg: weight.netKg },
-        gross: { kg: weight.grossKg },
-        tare: { kg: weight.tareKg },
+        gross: { kg: weight.grossKg, bare: true },
+        tare: { kg: weight.tareKg, bare: true },
       }),
     );
   } else if (weight.is === 'net') parts.push(say('line-weighed', { entry, what, kg: { kg: weight.netKg } }));

@@ -8,11 +8,15 @@ export type Weighed =
   | { is: 'volume'; estimate: Estimate | null };
 
 /** Worked out anew each time, with the tare in force when the cart was weighed. */
-export function weighed(picture: Picture, entry: Pick<Entry, 'record' | 'localDate' | 'number'>): Weighed {
+export function weighed(
+  picture: Picture,
+  entry: Pick<Entry, 'record' | 'localDate' | 'number' | 'happenedAt'>,
+): Weighed {
   const record = entry.record as BookRecordOf<'weigh-in'>;
   const weight = weighedOf(picture, record, {
     localDate: entry.localDate,
     entry: entry.number,
+    at: entry.happenedAt,
   });
   if (weight.pending) return { is: 'pending', grossKg: weight.grossKg! };
   if (weight.netKg !== null) {

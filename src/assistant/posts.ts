@@ -88,7 +88,11 @@ function postMorning(parts: Parts, settings: Settings, date: string): OutgoingRo
   if (parts.book.memo<string>(parts.siteId, key) === date) return [];
   parts.book.setMemo(parts.siteId, key, date);
   const manner = mannerOf(settings, parts);
-  const lines = morningLines(parts.picture, { now: parts.now, today: manner.today });
+  const lines = morningLines(parts.picture, {
+    now: parts.now,
+    today: manner.today,
+    book: parts.book,
+  });
   return lines.length === 0 ? [] : putOut(parts, manner, 'morning', lines, null);
 }
 

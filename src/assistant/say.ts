@@ -6,7 +6,8 @@ export type Say = { id: string; args?: Record<string, Arg> };
 
 /** A value with what it is, so that the wording can write it in the site's units and the reader's language. */
 export type Arg =
-  | { kg: number }
+  /** `bare`: without its unit, beside another that has it. */
+  | { kg: number; bare?: boolean }
   | { litres: number }
   | { celsius: number }
   | { celsiusList: number[]; points?: (string | number)[] | null; upTo?: (number | null)[] | null }
@@ -38,7 +39,7 @@ export type Arg =
   /** Another thing to say, put inside this one. */
   | { say: Say };
 
-/** @example say('net', { entry: { entry: 41 }, kg: { kg: 48.5 } }) */
+/** @example say('line-net', { entry: { entry: 41 }, kg: { kg: 48.5 } }) */
 export const say = (id: string, args?: Record<string, Arg>): Say => (args ? { id, args } : { id });
 
 /** One line of a reply: a thing to say, or several short parts that stand side by side. */

@@ -5,6 +5,7 @@ import type { Draft } from '../draft.ts';
 import { undoLast } from '../undo.ts';
 import { accepts } from './accepts.ts';
 import { answer } from './answer.ts';
+import { closed } from './closed.ts';
 import { duties } from './duties.ts';
 import { elsewhere } from './elsewhere.ts';
 import { handover } from './handover.ts';
@@ -40,7 +41,7 @@ const ANSWERS: Record<RequestName, Answer> = {
   setting,
   settings,
   duty: duties,
-  closed: duties,
+  closed,
   why,
   show,
   export: elsewhere,

@@ -113,8 +113,8 @@ export function setTare(
         say('completed', {
           entry: { entry: number },
           net: { kg: weight.netKg },
-          gross: { kg: weight.grossKg },
-          tare: { kg: weight.tareKg },
+          gross: { kg: weight.grossKg, bare: true },
+          tare: { kg: weight.tareKg, bare: true },
         }),
       );
     }

@@ -1,8 +1,98 @@
-import type { Picture } from '#core';
+import { type Duty, dutiesNow, type Picture, weekdayOf } from '#core';
 import type { Draft } from '../draft.ts';
-import type { Line } from '../say.ts';
+import type { Book } from '../ports.ts';
+import { type Line, type Say, say } from '../say.ts';
 
-export function today(_draft: Draft): void {}
-export function morningLines(_picture: Picture, _when: { now: string; today: string }): Line[] {
-  return [];
+/** At most so many jobs are shown; the rest are counted. */
+const SHOWN = 7;
+
+/** The jobs of the moment: what needs doing first, and what is held back. */
+export function jobsOf(picture: Picture, now: string, today: string): { open: Duty[]; heldBack: Duty[] } {
+  const duties = dutiesNow(picture, { at: now, localDate: today });
+  return {
+    open: duties.filter((duty) => duty.heldBack === null),
+    heldBack: duties.filter((duty) => duty.heldBack !== null),
+  };
+}
+
+/** `today`: what needs doing, why, by when, who has it, and how to log it. */
+export function today(draft: Draft): void {
+  const { open, heldBack } = jobsOf(draft.picture(), draft.now, draft.today);
+  draft.book.setMemo(
+    draft.siteId,
+    `listed:${draft.incoming.chat}`,
+    open.slice(0, SHOWN).map((duty) => duty.key),
+  );
+  draft.lines.push(...jobLines(open, heldBack, draft.today, namesOf(draft.book)));
+}
+
+const namesOf =
+  (book: Book) =>
+  (person: number): string =>
+    book.personById(person)?.name ?? '';
+
+/** The morning line: only where something is due. */
+export function morningLines(
+  picture: Picture,
+  { now, today: date, book }: { now: string; today: string; book: Book },
+): Line[] {
+  const { open, heldBack } = jobsOf(picture, now, date);
+  const due = open.filter((duty) => duty.by <= date);
+  return due.length === 0 ? [] : jobLines(due, heldBack, date, namesOf(book));
+}
+
+function jobLines(
+  open: readonly Duty[],
+  heldBack: readonly Duty[],
+  date: string,
+  nameOf: (person: number) => string,
+): Line[] {
+  const day = { term: weekdayOf(date), of: 'weekday' };
+  if (open.length === 0) return [say('today-nothing', { day }), ...laterLines(heldBack)];
+  const lines: Line[] = [say('today-head', { day, count: { count: open.length } })];
+  open.slice(0, SHOWN).forEach((duty, i) => {
+    lines.push(jobLine(duty, i + 1, date, nameOf));
+  });
+  if (open.length > SHOWN) lines.push(say('today-more', { count: { count: open.length - SHOWN } }));
+  lines.push(...laterLines(heldBack));
+  const examples = open.map((duty) => duty.log).filter((log) => log !== null);
+  const [first, second] = examples.map((log) => say(`log-${log.code}`, log.args));
+  if (first && second) lines.push(say('today-send-two', { first: { say: first }, second: { say: second } }));
+  else if (first) lines.push(say('today-send', { first: { say: first } }));
+  return lines;
+}
+
+function jobLine(duty: Duty, n: number, date: string, nameOf: (person: number) => string): Line {
+  const parts: Say[] = [
+    say('today-job', { n: { count: n }, what: { say: dutySay(duty) }, why: { say: whySay(duty) } }),
+  ];
+  if (duty.by > date) parts.push(say('today-by', { date: { date: duty.by } }));
+  if (duty.claimedBy !== null) {
+    const who = nameOf(duty.claimedBy);
+    if (who) parts.push(say('today-taken', { who: { text: who } }));
+  }
+  return parts;
+}
+
+/** What a duty is: `Read pile C`. */
+export const dutySay = (duty: Duty): Say => say(`duty-${duty.kind}`, duty.args);
+
+const whySay = (duty: Duty): Say =>
+  duty.kind === 'answer-doubt'
+    ? say('why-answer-doubt', duty.args)
+    : say(`why-${duty.why.code}`, { ...duty.args, ...duty.why.args });
+
+function laterLines(heldBack: readonly Duty[]): Line[] {
+  return heldBack.slice(0, 3).map((duty) =>
+    say('today-later', {
+      what: { say: dutySay(duty) },
+      why: {
+        say: say(`later-${duty.heldBack!.code}`, {
+          date: { text: '' },
+          reason: { text: '' },
+          ...duty.heldBack!.args,
+        }),
+      },
+    }),
+  );
 }

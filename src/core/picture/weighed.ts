@@ -51,7 +51,7 @@ export function litresOf(
 export function weighed(
   picture: Told,
   load: Load,
-  now: Pick<Moment, 'localDate'> & { entry?: number | null },
+  now: Pick<Moment, 'localDate'> & { entry?: number | null; at?: string | null },
 ): LoadWeight {
   const none = {
     grossKg: null,
@@ -75,6 +75,7 @@ export function weighed(
           load.label ?? null,
           now.localDate,
           now.entry ?? null,
+          now.at ?? null,
         )
       : null);
   const grossKg = load.kg;

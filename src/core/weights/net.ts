@@ -1,19 +1,20 @@
 import { sumKg } from './sum-kg.ts';
 
-/** A setting with the local day from which it holds and the number of its line. */
-export type SettingValue = { from: string; value: unknown; entry: number };
+/** A setting with the local day from which it holds (`at`: the instant, where no day was said) and its line's number. */
+export type SettingValue = { from: string; at?: string | null; value: unknown; entry: number };
 /** Settings by name (`tare:cart`, `tare:cart 5`), oldest first or not. */
 export type SettingTimeline = Readonly<Record<string, readonly SettingValue[]>>;
 /** Containers as the site's file gives them: those figures hold from always. */
 export type BaseContainers = Readonly<Record<string, { tareKg?: number | null; litres?: number | null }>>;
 
-type Dated = { from: string; kg: number; entry: number };
+type Dated = { from: string; at: string | null; kg: number; entry: number };
 
 /**
  * The empty weight (kg) in force for a container on a local day: the latest set on or before that day, a
  * labelled one's own before that of its kind; where none was known yet, the first one told afterwards. So an
  * unknown tare, once told, completes the weights that waited for it, and a new one changes no old net.
- * `entry` is the number of the weight's own line: a tare set later on the same day leaves it alone. Null
+ * `entry` and `at` are the number and the instant of the weight's own line: a tare told later on the same day
+ * leaves it alone, also where the weight has been amended since. Null
  * where no tare is known at all.
  * @source the log book's own rule; no published source.
  * @example tareAt({ 'tare:cart': [{ from: '2026-06-01', value: 16, entry: 9 }] }, { cart: { tareKg: 15.5 } }, 'cart', null, '2026-05-31') // 15.5
@@ -25,12 +26,15 @@ export function tareAt(
   label: string | number | null,
   localDate: string,
   entry: number | null = null,
+  at: string | null = null,
 ): number | null {
   const own = label === null ? [] : datedTares(timeline, base, `${container} ${label}`);
   const kind = datedTares(timeline, base, container);
   const day = localDate.slice(0, 10);
   const inForce = (line: Dated) =>
-    line.from < day || (line.from === day && (entry === null || line.entry < entry));
+    line.at !== null && at !== null && line.at !== at
+      ? line.at < at
+      : line.from < day || (line.from === day && (entry === null || line.entry < entry));
   const latest = (lines: Dated[]) => lines.filter(inForce).at(-1);
   const known = latest(own) ?? latest(kind);
   if (known) return known.kg;
@@ -44,10 +48,10 @@ const byDay = (a: Dated, b: Dated): number =>
 function datedTares(timeline: SettingTimeline, base: BaseContainers, name: string): Dated[] {
   const lines: Dated[] = [];
   const given = Object.hasOwn(base, name) ? base[name]?.tareKg : null;
-  if (given != null) lines.push({ from: '', kg: given, entry: 0 });
+  if (given != null) lines.push({ from: '', at: null, kg: given, entry: 0 });
   const set = Object.hasOwn(timeline, `tare:${name}`) ? timeline[`tare:${name}`]! : [];
-  for (const { from, value, entry } of set)
-    if (typeof value === 'number') lines.push({ from: from.slice(0, 10), kg: value, entry });
+  for (const { from, at, value, entry } of set)
+    if (typeof value === 'number') lines.push({ from: from.slice(0, 10), at: at ?? null, kg: value, entry });
   return lines.sort(byDay);
 }
 

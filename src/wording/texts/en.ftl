@@ -522,3 +522,140 @@ drum-read = Read { $low } to { $high } ({ $date }).
 history-nothing = Nothing in the book on { $place }.
 trace-source = { $source }: { $from } to { $to }
 accepts-near = On the list: { $list }
+
+## Today
+weekday-monday = Mon
+weekday-tuesday = Tue
+weekday-wednesday = Wed
+weekday-thursday = Thu
+weekday-friday = Fri
+weekday-saturday = Sat
+weekday-sunday = Sun
+today-head = { $day }: { $count ->
+    [one] 1 job
+   *[other] { $count } jobs
+  }
+today-nothing = { $day }: nothing is due.
+today-job = { $n } { $what }: { $why }
+today-by = by { $date }
+today-taken = { $who } has it
+today-more = … and { $count } more
+today-later = Later: { $what } ({ $why })
+today-send = Send "{ $first }"
+today-send-two = Send "{ $first }" or "{ $second }"
+
+duty-keep-away = Keep away from { $place }
+duty-read-pile = Read { $place }
+duty-read-drum = Read { $place }
+duty-read-ambient = Read the air
+duty-turn-pile = Turn { $place }
+duty-cover-pile = Cover { $place }
+duty-discharge-drum = Discharge { $place }
+duty-count-stock = Count the { $material }
+duty-order-stock = Order { $material }
+duty-ask-source = Ask { $source }
+duty-answer-doubt = #{ $entry } { $said }
+duty-weigh-empty = Weigh an empty { $container }
+duty-look-again = { CAP($topic) } (#{ $entry })
+duty-sweep = Sweep the floor
+duty-wash-lift = Wash the lift
+duty-wash-containers = Wash the containers
+duty-clean-tools = Clean the tools
+duty-check-scale = Check the scale
+duty-check-thermometer = Check the thermometer
+duty-check-fan = Check the fan
+duty-check-stop-button = Check the stop button
+duty-release-pile = Release { $place }
+duty-take-sample = Take a sample of { $place }
+duty-chase-results = Ask for the results of { $place }
+duty-season-chips = Dry chips under a roof
+duty-season-exit = Insulate the exit
+duty-reweigh-empty = Weigh an empty { $container } again
+duty-renew-permit = Renew { $name }
+duty-own-duty = { CAP($name) }
+
+why-smoke = smoke was seen (#{ $entry }); do not open or turn it
+why-too-hot = { $celsius }, too hot
+why-proving = day { $day } of { $needed }; without it today cannot count
+why-closed-unproven = closed and not yet proven hot
+why-weekly = last read { $date }
+why-never-read = not read since { $date }
+why-last-read = last read { $date }
+why-rise-unknown = without it the rise of { $place } is not known
+why-turns-for-proof = turn { $turn } of { $needed } while it is hot
+why-smells = it smells (#{ $entry })
+why-rise-stalled = stalled at { $celsius } since { $date }
+why-turns-in-curing = turned { $turns } of { $needed } times in curing
+why-rain-expected = rain { $date }
+why-snow-expected = snow { $date }
+why-turned-open = open since it was turned { $date }
+why-filling = { $pct } full
+why-stayed = oldest load { $days } days in
+why-used-more-than-known = more was used than the book knows of
+why-days-left = about { $days } days left
+why-not-come = nothing since { $date }, usually every { $days } days
+why-answer-doubt = held until somebody answers
+why-nets-wait = { $count ->
+    [one] one net weight waits
+   *[other] { $count } net weights wait
+  }
+why-still-open = open since { $date }
+why-floor-used = used { $date }
+why-lift-used = used { $date }
+why-containers-used = used { $date }
+why-tools-used = used { $date }
+why-check-failed = failed { $date }
+why-last-checked = last checked { $date }
+why-never-checked = not checked since { $date }
+why-frost-expected = frost { $date }
+why-cold-air = the air is at { $celsius }
+why-weighed-empty = last weighed empty { $date }
+why-from-site-file = not weighed since { $date }
+why-runs-out = runs out { $date }
+why-ran-out = ran out { $date }
+why-own-last-done = last done { $date }
+why-own-never-done = not done yet
+later-frozen = frozen
+later-windy = wind
+later-closed = closed till { $date }
+later-postponed = put off till { $date } { $reason }
+
+log-reading = { $place } { $celsius }
+log-turned = turned { $place }
+log-covered = covered { $place }
+log-discharged = emptied drum
+log-level = { $material } down to { $litres }
+log-delivery = delivery { $material } { $litres }
+log-load-from = { $source } cart { $kg }
+log-answer = { $text }
+log-empty = empty { $container } { $kg }
+log-resolved = { $topic } gone
+log-check = { $chore }
+log-chore = { $chore }
+log-done-item = done 1
+log-set-date = set { $name } { $date }
+log-own-done = done { $name }
+log-sample = sample { $place }
+log-release = { $place } is ready
+
+duty-which = Which one? "done 2" by its number in "today".
+duty-not-there = { $item }: not in today's list. Ask "today" first.
+duty-send-figure = { $duty }: send the figure itself, "{ $log }".
+duty-not-by-word = { $duty }: that goes only when the book shows it is over.
+duty-noted-claim = #{ $entry } Yours: { $duty }
+duty-noted-release = #{ $entry } Handed back: { $duty }
+duty-noted-postpone = #{ $entry } Put off till tomorrow: { $duty }
+duty-noted-until = #{ $entry } Put off till { $until }: { $duty }
+duty-noted-done = #{ $entry } Done: { $duty }
+own-none = No duties of your own yet: "every friday: check extinguishers".
+own-line = { $name }: { $every }
+closed-when = Closed until when? "closed till 2 jan"
+closed-noted = #{ $entry } Closed { $from } to { $to }. What can wait stands down; hot piles and open problems stay.
+handover-head = { $count ->
+    [0] Nothing logged since { $date }.
+    [one] One line since { $date }:
+   *[other] { $count } lines since { $date }:
+  }
+handover-earlier = … and { $count } before these.
+line-sum = Together { $kg } net
+week-changed = That changes the week of { $week } already sent: { $kg } more or less.

@@ -208,3 +208,15 @@ describe('what a container usually holds', () => {
     expect(estimateKg({ material: 'pumpkins', litres: 100 })).toBeNull();
   });
 });
+
+describe('a tare told in the course of a day', () => {
+  const settings = {
+    'tare:cart': [{ from: '2026-05-12', at: '2026-05-12T10:00:00.000Z', value: 18, entry: 5 }],
+  };
+  const base = { cart: { tareKg: 15.5 } };
+
+  test('leaves alone what was weighed before it, also when that is amended later', () => {
+    expect(tareAt(settings, base, 'cart', null, '2026-05-12', 9, '2026-05-12T09:00:00.000Z')).toBe(15.5);
+    expect(tareAt(settings, base, 'cart', null, '2026-05-12', 9, '2026-05-12T11:00:00.000Z')).toBe(18);
+  });
+});
