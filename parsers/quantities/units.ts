@@ -1,7 +1,7 @@
 import type { Unit } from '#records';
 import { F, type UnitNode } from './lexicon.ts';
 import { NUMBER } from './scan.ts';
-import { GLUED, LINE, SYMBOL, type Token, WORD } from './tokens.ts';
+import { GLUED, HYPHEN, LINE, SYMBOL, type Token, WORD } from './tokens.ts';
 
 /** A unit behind a number; `end` is the token behind it. */
 export interface UnitFound {
@@ -19,7 +19,7 @@ export function readUnit(
 ): UnitFound | null {
   const first = tokens[at];
   if (!first || first.gap === LINE) return null;
-  const direct = longest(tokens, at, openQuote);
+  const direct = longest(tokens, at, takesOf, openQuote);
   if (direct) return direct;
   if (first.kind !== WORD) return null;
   let from = at;
@@ -31,7 +31,7 @@ export function readUnit(
     from = pastOf(tokens, at);
   }
   if (from === at || !tokens[from] || tokens[from]!.gap === LINE) return null;
-  return longest(tokens, from, openQuote);
+  return longest(tokens, from, takesOf, openQuote);
 }
 
 /** Past `of`, `of a`, `a`, `de`, `d'un` between a share and its unit. */
@@ -46,7 +46,7 @@ function pastOf(tokens: Token[], at: number): number {
   return from;
 }
 
-function longest(tokens: Token[], at: number, openQuote: boolean): UnitFound | null {
+function longest(tokens: Token[], at: number, share: boolean, openQuote: boolean): UnitFound | null {
   const first = tokens[at]!;
   let node: UnitNode | undefined = first.lexicon.units.next!.get(first.key);
   if (!node || !startsUnit(tokens, at, openQuote)) return null;
@@ -54,7 +54,7 @@ function longest(tokens: Token[], at: number, openQuote: boolean): UnitFound | n
   let end = at + 1;
   for (;;) {
     if (node.unit !== undefined || node.degrees) {
-      if (!(node.shy && !isUnitDespiteWord(tokens, at, end)))
+      if (!(node.shy && !isUnitDespiteWord(tokens, at, end, share)))
         best = { unit: node.unit ?? null, end, degrees: node.unit === undefined };
     }
     if (!node.next) break;
@@ -109,12 +109,13 @@ function startsUnit(tokens: Token[], at: number, openQuote: boolean): boolean {
   return true;
 }
 
-/** `5 in` and `5in deep` are inches, `5 in the pile` are not. */
-function isUnitDespiteWord(tokens: Token[], at: number, end: number): boolean {
-  if (tokens[at]!.gap === GLUED) return true;
+/** `5 in`, `5in deep` and `5/16 in holes` are inches, `5 in the pile` are not. */
+function isUnitDespiteWord(tokens: Token[], at: number, end: number, share: boolean): boolean {
+  if (tokens[at]!.gap === GLUED || tokens[at]!.gap === HYPHEN) return true;
   const after = tokens[end];
   if (!after || after.gap === LINE || after.kind !== WORD)
     return after?.kind !== NUMBER || tokens[at]!.key !== 'in';
+  if (share && !((after.word?.flags ?? 0) & (F.common | F.article))) return true;
   return LENGTH_WORDS.has(after.key);
 }
 

@@ -1,10 +1,48 @@
+import { readdirSync, readFileSync } from 'node:fs';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { readNumbers, readQuantities } from '#parsers/quantities';
+import { type Quantity, readNumbers, readQuantities } from '#parsers/quantities';
 import { LANGUAGES, type Language } from '#records';
+import { readQuantitiesCommand } from '../../src/commands/read-quantities.ts';
+
+type Case = { text: string; expect: Pick<Quantity, 'text' | 'start' | 'end' | 'value' | 'unit'>[] };
+
+const folder = new URL('../../fixtures/quantities/', import.meta.url);
+const files = readdirSync(folder).filter((name) => name.endsWith('.json'));
 
 const general = (text: string, languages: readonly Language[]) =>
   readQuantities(text, languages, { ranges: 'split', general: true });
+
+/** Fractions come out of divisions: compared to twelve digits. */
+const whole = (quantities: Quantity[] | Case['expect']) =>
+  quantities.map(({ text, start, end, value, unit }) => ({
+    text,
+    start,
+    end,
+    value: Number(value.toPrecision(12)),
+    unit,
+  }));
+
+it('has sentences for each language', () => {
+  expect(files.sort()).toEqual(LANGUAGES.map((language) => `${language}.json`).sort());
+});
+
+describe.each(files)('the sentences of %s', (file) => {
+  const language = file.slice(0, 2) as Language;
+  const cases: Case[] = JSON.parse(readFileSync(new URL(file, folder), 'utf8')).cases;
+  it('are at least 200', () => expect(cases.length).toBeGreaterThanOrEqual(200));
+  it.each(cases.map((one) => [one.text, one.expect] as const))('%s', (text, expected) => {
+    expect(whole(general(text, [language]))).toEqual(whole([...expected]));
+  });
+  it('read alike, all but doubtful digits, when the language is not told', () => {
+    const differing = cases.filter(
+      ({ text, expect: expected }) =>
+        JSON.stringify(whole(general(text, LANGUAGES))) !== JSON.stringify(whole(expected)),
+    );
+    // One word or none is too little to tell a language by.
+    expect(differing.length).toBeLessThan(cases.length * 0.03);
+  });
+});
 
 /**
  * Number words made from the published rules, to be read back. English: The Chicago Manual of Style 17,
@@ -256,5 +294,151 @@ describe('any text at all', () => {
       ),
       { numRuns: 2000 },
     );
+  });
+});
+
+describe('numbers for the trade', () => {
+  const of = (text: string, languages: Language[] = ['en']) => readNumbers(text, languages);
+
+  it('tells the decimal comma, and what a point or comma may be', () => {
+    expect(of('66,5 kg')).toMatchObject([{ value: 66.5, decimalComma: true }]);
+    expect(of('1,250 kg')).toEqual([
+      {
+        start: 0,
+        end: 5,
+        text: '1,250',
+        value: 1250,
+        kind: 'digits',
+        parts: [
+          { start: 0, end: 1, text: '1', value: 1, kind: 'digits' },
+          { start: 2, end: 5, text: '250', value: 250, kind: 'digits' },
+        ],
+      },
+    ]);
+    expect(of('1,250 kg', ['en', 'es'])[0]?.ambiguous).toEqual([1250, 1.25]);
+    expect(of('el bote pesa 1,250 kg', ['en', 'es'])[0]?.ambiguous).toEqual([1.25, 1250]);
+    expect(of('1.250 kg')[0]).not.toHaveProperty('ambiguous');
+  });
+
+  it('keeps both readings of a list without spaces', () => {
+    expect(of('B 135,140,138')[0]?.parts?.map((part) => part.value)).toEqual([135, 140, 138]);
+    expect(of('andain 150 200', ['fr'])[0]?.parts?.map((part) => part.value)).toEqual([150, 200]);
+  });
+
+  it('marks digits that touch a name', () => {
+    expect(of('B12 and cart-5 and 40')).toMatchObject([
+      { value: 12, joined: true },
+      { value: 5, joined: true },
+      { value: 40 },
+    ]);
+    expect(of('40kg')[0]).not.toHaveProperty('joined');
+  });
+
+  it('leaves articles, letters for thousands and company alone', () => {
+    expect(of('un bac', ['fr'])).toEqual([]);
+    expect(of('10k')).toMatchObject([{ value: 10, text: '10' }]);
+    expect(of('dos con cinco botes', ['es']).map((span) => span.value)).toEqual([2, 5]);
+    expect(of('dos con cinco kilos', ['es']).map((span) => span.value)).toEqual([2.5]);
+  });
+
+  it('names the kinds', () => {
+    const kinds = (text: string) => of(text).map((span) => [span.text, span.value, span.kind]);
+    expect(kinds('2 1/2 and half, sixty, 2 million, 7, two and a half')).toEqual([
+      ['2 1/2', 2.5, 'mixed'],
+      ['half', 0.5, 'fraction'],
+      ['sixty', 60, 'words'],
+      ['2 million', 2_000_000, 'words'],
+      ['7', 7, 'digits'],
+      ['two and a half', 2.5, 'mixed'],
+    ]);
+  });
+
+  it('joins the ends of a range, the smaller one second if so said', () => {
+    const joined = (text: string) =>
+      readQuantities(text, ['en']).map(({ text: slice, value, upTo, unit }) => [slice, value, upTo, unit]);
+    expect(joined('B 135-140')).toEqual([['135-140', 135, 140, null]]);
+    expect(joined('136 to 141 F')).toEqual([['136 to 141 F', 136, 141, 'F']]);
+    expect(joined('61.5-15.5')).toEqual([['61.5-15.5', 61.5, 15.5, null]]);
+    expect(joined('between 20 and 30 kg')).toEqual([['20 and 30 kg', 20, 30, 'kg']]);
+    expect(joined('20 and 31 kg')).toEqual([
+      ['20', 20, undefined, null],
+      ['31 kg', 31, undefined, 'kg'],
+    ]);
+  });
+
+  it('tells degrees without a scale', () => {
+    expect(readQuantities('60 degrees', ['en'])).toMatchObject([{ value: 60, unit: null, degrees: true }]);
+  });
+});
+
+describe('read --quantities', () => {
+  const run = async (lines: string[], language?: Language) => {
+    const out: string[] = [];
+    async function* typed() {
+      yield* lines;
+    }
+    await readQuantitiesCommand(typed(), (line) => out.push(line), language);
+    return out;
+  };
+
+  it('writes one JSON array a line; a BOM, a CR and blank lines are accepted', async () => {
+    expect(await run(['\ufeff5 ft 2 in\r', '', 'no number', '66,5 kg\\n7'])).toEqual([
+      '[{"text":"5 ft 2 in","start":0,"end":9,"value":5.166666666666667,"unit":"ft"}]\n',
+      '[]\n',
+      '[]\n',
+      '[{"text":"66,5 kg","start":0,"end":7,"value":66.5,"unit":"kg"},{"text":"7","start":9,"end":10,"value":7,"unit":null}]\n',
+    ]);
+  });
+
+  it('reads in the language told', async () => {
+    expect(await run(['1,250'], 'en')).toEqual([
+      '[{"text":"1,250","start":0,"end":5,"value":1250,"unit":null}]\n',
+    ]);
+    expect(await run(['1,250'], 'fr')).toEqual([
+      '[{"text":"1,250","start":0,"end":5,"value":1.25,"unit":null}]\n',
+    ]);
+  });
+});
+
+describe('work grows with the length and no faster', () => {
+  // Counted, not timed: how often the text is looked at, through its charCodeAt.
+  const looks = (unit: string, times: number): number => {
+    let count = 0;
+    const original = String.prototype.charCodeAt;
+    const get = Map.prototype.get;
+    String.prototype.charCodeAt = function (this: string, at: number) {
+      count++;
+      return original.call(this, at);
+    };
+    Map.prototype.get = function (this: Map<unknown, unknown>, key: unknown) {
+      count++;
+      return get.call(this, key);
+    };
+    try {
+      readQuantities(unit.repeat(times), LANGUAGES, { ranges: 'split', general: true });
+    } finally {
+      String.prototype.charCodeAt = original;
+      Map.prototype.get = get;
+    }
+    return count;
+  };
+  it.each([
+    ' ',
+    '5',
+    ',',
+    '5,',
+    '5 ',
+    '5/',
+    '5-',
+    '1 234 ',
+    'hundred and ',
+    'two and ',
+    'one over ',
+    'half of a ',
+    'mil ',
+    "5' ",
+  ])('%j', (unit) => {
+    looks(unit, 10);
+    expect(looks(unit, 5000)).toBeLessThan(looks(unit, 2500) * 2.2 + 100);
   });
 });

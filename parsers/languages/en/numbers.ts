@@ -119,7 +119,7 @@ export const enNumbers: NumberWords = {
   fourTwenties: false,
   tenBefore: [],
   minus: ['minus', 'negative'],
-  notMinusAfter: ['or', 'a', 'the'],
+  notMinusAfter: ['or'],
   point: ['point', 'dot'],
   pointBetweenWords: [],
   over: ['over', 'out of', 'divided by'],

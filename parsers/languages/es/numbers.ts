@@ -224,7 +224,7 @@ export const esNumbers: NumberWords = {
   fourTwenties: false,
   tenBefore: [],
   minus: ['menos', 'negativo'],
-  notMinusAfter: ['al', 'lo', 'o', 'de', 'mucho', 'a', 'no', 'ni', 'por', 'el', 'la', 'los', 'las'],
+  notMinusAfter: ['al', 'lo', 'o', 'mucho', 'no', 'ni', 'el', 'la', 'los', 'las'],
   point: ['coma', 'punto', 'con'],
   pointBetweenWords: ['con'],
   over: ['sobre', 'dividido por', 'dividido entre', 'de cada'],

@@ -124,7 +124,7 @@ export const frNumbers: NumberWords = {
   fourTwenties: true,
   tenBefore: [7, 8, 9],
   minus: ['moins'],
-  notMinusAfter: ['au', 'du', 'a', 'le', 'la', 'les', 'de', 'ou', 'en', 'bien', 'beaucoup', 'pas'],
+  notMinusAfter: ['au', 'du', 'le', 'la', 'les', 'ou', 'bien', 'beaucoup', 'pas'],
   point: ['virgule', 'point'],
   pointBetweenWords: [],
   over: ['sur', 'divise par'],
