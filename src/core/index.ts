@@ -1,6 +1,7 @@
 // Sums only: weights, mix, heat, curing, drum, duties, week, year, and the picture of a site.
 // Pure: no clock, no randomness, no files; every number has its source beside it.
 
+export { MASS_LOSS, type MassBalance, massBalance, YIELD_LITRES_PER_KG } from './balance.ts';
 export {
   addDays,
   addMonths,
@@ -53,6 +54,7 @@ export {
 } from './duties/duty.ts';
 export { DUTY_RULES, dutiesNow } from './duties/now.ts';
 export { dueDate, parseSchedule, type Schedule } from './duties/schedule.ts';
+export { feedback, type SourceFeedback } from './feedback.ts';
 export { AMBIENT_DAYS, type AmbientMean, type AmbientReading, ambientMean } from './heat/ambient.ts';
 export {
   COMPLAINT_FIELDS,
@@ -232,6 +234,16 @@ export {
   stockNow,
 } from './mix/stock.ts';
 export { MIX_FORMULAS, type MixFigure, type MixFigureFrom, type MixFormula, type MixWhy } from './mix/why.ts';
+export {
+  type FeedKg,
+  feedOf,
+  isFeed,
+  type SourceAmount,
+  type Stream,
+  streamsOf,
+  sumDays,
+  totalsBetween,
+} from './period.ts';
 export { emptyPicture, placeOfPile } from './picture/empty.ts';
 export { applyEntry, rebuild } from './picture/fold.ts';
 export { batchAt, drumName, type PlaceKind, placeKind } from './picture/places.ts';
@@ -239,6 +251,14 @@ export { provenThen, ruleSetOf, sanitisingOptionsOf } from './picture/proof.ts';
 export { settingAt, settingsNamed } from './picture/setting-at.ts';
 export type * from './picture/types.ts';
 export { isGross, type Load, type LoadWeight, litresOf, weighed } from './picture/weighed.ts';
+export {
+  type PileLine,
+  type WeekChange,
+  type WeekReport,
+  weekChange,
+  weekReport,
+  weekTotals,
+} from './week.ts';
 export {
   bucketDensity,
   deviationOf,
@@ -260,3 +280,4 @@ export {
   type Weighed,
 } from './weights/net.ts';
 export { sumKg } from './weights/sum-kg.ts';
+export { type Pace, type YearSoFar, yearSoFar } from './year.ts';

@@ -1,7 +1,8 @@
 import { addDays } from '../calendar.ts';
+import { firstDay } from '../period.ts';
 import { own } from '../picture/change.ts';
 import type { DutyContext, DutyRule, Found } from './duty.ts';
-import { everyDays, firstDay } from './live.ts';
+import { everyDays } from './live.ts';
 
 type Check = {
   chore: 'check-scale' | 'check-thermometer' | 'check-fan' | 'check-stop-button';

@@ -1,7 +1,7 @@
 import { hottestOf } from '../heat/danger-bands.ts';
 import { isBlank } from '../picture/places.ts';
 import { settingAt } from '../picture/setting-at.ts';
-import type { Batch, Moment, Picture } from '../picture/types.ts';
+import type { Batch, Moment } from '../picture/types.ts';
 import type { DutyContext } from './duty.ts';
 
 /** Batches that are on the site and have something in them, in the order of their places. */
@@ -32,11 +32,4 @@ export function lastHottest(batch: Batch, context: DutyContext): number | null {
 export function everyDays({ picture, localDate }: DutyContext, name: string, usual: number): number {
   const set = settingAt(picture, `every:${name}`, localDate);
   return typeof set === 'number' && set > 0 ? set : usual;
-}
-
-/** The first local date that the book knows anything of; null in an empty one. */
-export function firstDay(picture: Picture): string | null {
-  let first: string | null = null;
-  for (const date in picture.days) if (first === null || date < first) first = date;
-  return first;
 }

@@ -1,7 +1,7 @@
 import { addDays } from '../calendar.ts';
+import { firstDay } from '../period.ts';
 import { own } from '../picture/change.ts';
 import { coded, type DutyRule, type Found } from './duty.ts';
-import { firstDay } from './live.ts';
 import { expected } from './weather.ts';
 
 /** A frost is looked for a week ahead; mornings under this are its sign. @source common practice, no source */

@@ -1,7 +1,7 @@
 import { addDays, daysBetween } from '../calendar.ts';
 import { stockNow } from '../mix/stock.ts';
+import { firstDay } from '../period.ts';
 import type { DutyContext, DutyRule, Found } from './duty.ts';
-import { firstDay } from './live.ts';
 
 /** Use is looked at over so many days; stock for fewer than so many is low. @source common practice, no source */
 const USE_DAYS = 14;

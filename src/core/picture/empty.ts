@@ -52,6 +52,7 @@ export const emptyDay = (): DayTotals => ({
   loadsBySource: {},
   rejected: {},
   rejectedKg: 0,
+  dirt: {},
   removedKg: 0,
   removedLitres: 0,
   removedOther: {},

@@ -35,6 +35,7 @@ export const intake: Reducers<'weigh-in' | 'rejected-load' | 'delivery' | 'level
     onDay(picture, now.localDate, (day) => ({
       rejected: plus(day.rejected, record.source ?? '', record.count ?? 1),
       rejectedKg: sumKg([day.rejectedKg, record.kg ?? 0]),
+      ...(record.reason ? { dirt: withDirt(day.dirt, record.source ?? '', [record.reason]) } : {}),
     })),
 
   delivery: (picture, record, now) => {
@@ -93,12 +94,21 @@ function countLoad(picture: Picture, record: WeighIn, now: Moment, weight: LoadW
     })),
     loadsBySource: plus(day.loadsBySource, source, record.count),
     ...(record.flags?.includes('contaminated')
-      ? { contaminated: plus(day.contaminated, source, record.count) }
+      ? {
+          contaminated: plus(day.contaminated, source, record.count),
+          dirt: withDirt(day.dirt, source, record.ofWhich?.map(({ what }) => what) ?? []),
+        }
       : {}),
     ...(record.ofWhich?.length
       ? { ofWhich: record.ofWhich.reduce((all, { what, kg }) => plus(all, what, kg ?? 0), day.ofWhich) }
       : {}),
   }));
+}
+
+function withDirt(dirt: DayTotals['dirt'], source: string, found: readonly string[]): DayTotals['dirt'] {
+  if (found.length === 0) return dirt;
+  const counts = found.reduce((all, what) => plus(all, what, 1), own(dirt, source) ?? {});
+  return { ...dirt, [source]: counts };
 }
 
 function changeIntake(day: DayTotals, record: WeighIn, change: (amount: Amount) => Amount) {

@@ -90,6 +90,8 @@ export type DayTotals = {
   loadsBySource: Record<string, number>;
   rejected: Record<string, number>;
   rejectedKg: number;
+  /** What was found in dirty loads, by source, as far as it was said: how often. */
+  dirt: Record<string, Record<string, number>>;
   /** Finished compost that left; other materials (residue, leachate, overs) stand in `removedOther`. */
   removedKg: number;
   removedLitres: number;
