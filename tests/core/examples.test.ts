@@ -2,10 +2,11 @@ import { readdirSync, readFileSync } from 'node:fs';
 import path from 'node:path';
 import { transformSync } from 'esbuild';
 import { describe, expect, test } from 'vitest';
+import * as build from './heat/build.ts';
 
 // Runs the worked example of every docstring: `@example EXPRESSION // ANSWER`, the answer a literal, with
 // `(to 0.05)` after it where it is rounded. An answer that is an object may name a part of the fields.
-const FOLDERS = ['mix', 'weights', 'drum'];
+const FOLDERS = ['mix', 'weights', 'drum', 'heat'];
 const ROOT = 'src/core';
 
 type Example = { file: string; call: string; answer: string; within: number };
@@ -52,6 +53,8 @@ function like(got: unknown, wanted: unknown, within: number): void {
 
 const scope: Record<string, unknown> = {};
 for (const file of files) Object.assign(scope, await import(path.resolve(file)));
+// A batch is a long literal: the examples of heat speak of one through the builders of its tests.
+Object.assign(scope, build);
 
 const value = (code: string): unknown => {
   const { code: plain } = transformSync(`answer = (${code});`, { loader: 'ts' });

@@ -12,7 +12,7 @@ export type AmbientMean = { celsius: number; days: number; readings: number; low
  * Ambient as a mean of days: the mean of each local date's mean, over the `days` dates up to and including
  * `localDate`. °C, not rounded; null where no reading lies in them. Throws on fewer than one day.
  * @source common practice: a mean of days, not one reading
- * @example ambientMean([{ celsius: 10, … '2026-03-02' }, { celsius: 14, … '2026-03-03' }], '2026-03-03')?.celsius // 12
+ * @example ambientMean([{ ...momentAt(0, 1), celsius: 10 }, { ...momentAt(1, 2), celsius: 14 }], '2026-03-03').celsius // 12
  */
 export function ambientMean(
   ambient: readonly AmbientReading[],

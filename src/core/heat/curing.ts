@@ -77,7 +77,11 @@ export type PileStage = {
 const upTo = <T extends Moment>(moments: readonly T[], now: Now): T[] =>
   moments.filter((moment) => instantMs(moment.at) <= instantMs(now.at)).sort(byMoment);
 
-/** When fresh (or joined and unproven) material last went in: age and curing count from there. */
+/**
+ * When fresh (or joined and unproven) material last went in: age and curing count from there.
+ * @source common practice, no source
+ * @example lastFresh(batchOf({ joinings: [joiningAt(3, 'fresh')] }), nowAt(9)).localDate // '2026-03-05'
+ */
 export function lastFresh(batch: Batch, now: Now): Moment | null {
   const added = upTo(batch.joinings, now).filter(
     (j) => j.what === 'fresh' || (j.what === 'joined' && j.provenThen !== true),
@@ -85,7 +89,11 @@ export function lastFresh(batch: Batch, now: Now): Moment | null {
   return added.at(-1) ?? batch.startedAt;
 }
 
-/** Readings since fresh material, those in the shadow of a turn left out. */
+/**
+ * Readings since fresh material, those in the shadow of a turn left out.
+ * @source a low shortly after a turn is no sign: common practice
+ * @example settledReadings(batchOf({ readings: daily([60, 30]), turns: [turnAt(0.5)] }), nowAt(2)).length // 1
+ */
 export function settledReadings(batch: Batch, now: Now): PileReading[] {
   const fresh = lastFresh(batch, now);
   const turns = upTo(batch.turns, now);
@@ -101,7 +109,7 @@ export function settledReadings(batch: Batch, now: Now): PileReading[] {
  * When curing began: the first settled reading under 45 °C after a turn, if every later one stays under; null
  * where the batch was never hot, was not turned since, or went hot again.
  * @source AgriFutures, Poultry waste composting guidelines, Curing, 2020: stays under 45 °C even after turning
- * @example hot to day 20, turned on day 22, 43 °C on day 24 and cooler from then → day 24
+ * @example curingSince(batchOf({ readings: [readingAt(20, 58), readingAt(24, 43)], turns: [turnAt(22)] }), nowAt(25)).localDate // '2026-03-26'
  */
 export function curingSince(
   batch: Batch,
@@ -120,7 +128,11 @@ export function curingSince(
   return first ? { entry: first.entry, at: first.at, localDate: first.localDate } : null;
 }
 
-/** Whether the last moisture check felt or measured dry. */
+/**
+ * Whether the last moisture check felt or measured dry.
+ * @source On-Farm Composting Handbook, 1992: under 40 % (from memory)
+ * @example isDry(batchOf({ moisture: [{ ...momentAt(0, 1), feel: null, percent: 39.9 }] }), nowAt(1), CURING_DEFAULTS) // true
+ */
 export function isDry(batch: Batch, now: Now, settings: CuringSettings): boolean {
   const last = upTo(batch.moisture, now).at(-1);
   return (
@@ -134,7 +146,7 @@ export function isDry(batch: Batch, now: Now, settings: CuringSettings): boolean
  * a low in a frozen, dry or tiny pile, or just after a turn, is no sign of being finished. The hottest point of the
  * last day with a settled reading decides. Throws on a volume under 0.
  * @source 45 °C and 5 °C: AgriFutures, Curing, 2020; frozen, dry or tiny: common practice
- * @example a pile at 27 °C after its turns, ambient 22.5 °C → 'near-ambient'
+ * @example pileStage(batchOf({ readings: [readingAt(0, 60), readingAt(20, 27)], turns: [turnAt(10)] }), [{ ...momentAt(20, 9), celsius: 22.5 }], nowAt(20)).stage // 'near-ambient'
  */
 export function pileStage(
   batch: Batch,
@@ -196,7 +208,11 @@ export function pileStage(
   return doubts.length > 0 ? give('cannot-tell', doubts) : give('near-ambient');
 }
 
-/** Whether any point has been at 45 °C or over since fresh material went in. */
+/**
+ * Whether any point has been at 45 °C or over since fresh material went in.
+ * @source AgriFutures, Curing, 2020: curing is under 45 °C
+ * @example wasHot(batchOf({ readings: daily([44.9]) }), nowAt(1)) // false
+ */
 export function wasHot(batch: Batch, now: Now, settings: CuringSettings = CURING_DEFAULTS): boolean {
   const fresh = lastFresh(batch, now);
   return upTo(batch.readings, now).some(
@@ -231,5 +247,9 @@ export function vesselMature(riseC: number, curedDays: number): boolean {
   return riseC < 8 && curedDays >= 21;
 }
 
-/** The local date on which a span of days from a moment is complete. */
+/**
+ * The local date on which a span of days from a moment is complete.
+ * @source none needed: calendar
+ * @example dueDate(momentAt(0, 1), 21) // '2026-03-23'
+ */
 export const dueDate = (from: Moment, days: number): string => addDays(from.localDate, days);

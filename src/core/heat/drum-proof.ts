@@ -37,7 +37,7 @@ const spanHours = (rule: RuleSet): number => rule.hours ?? (rule.days ?? 0) * 24
  * the least residence and no short-circuit, if the regulator accepts that. Else the proof is made in the closed
  * pile. Exit temperature alone is no proof. Throws on a residence under 0.
  * @source 40 CFR 503 App. B, in-vessel; continuous drums: common practice, as the site's regulator accepts
- * @example two points of 58 and 56 °C on three days running, residence 96 h → { verdict: 'met' }
+ * @example drumProof({ readings: [0, 1, 2].map((day) => readingAt(day, [58, 56])), exit: [], way: 'in-vessel', leastResidenceHours: 96, noShortCircuit: true }, 'vessel-3d', {}, nowAt(2)).verdict // 'met'
  */
 export function drumProof(
   drum: DrumProofInput,

@@ -64,7 +64,7 @@ const leftOver = (points: readonly FitPoint[], model: (t: number) => number): nu
  * too much). `perDay` is 0 where the rise does not fall. Throws on fewer than two points.
  * @source Seber & Wild, Nonlinear Regression, 1989, separable least squares (from memory); on points without
  * noise it agrees with ml-regression's ExponentialRegression
- * @example decayFit([{ t: 0, rise: 20, weight: 1 }, { t: 10, rise: 10, weight: 1 }]).perDay // 0.0693
+ * @example decayFit([{ t: 0, rise: 20, weight: 1 }, { t: 10, rise: 10, weight: 1 }]).perDay // 0.0693 (to 0.0001)
  */
 export function decayFit(points: readonly FitPoint[]): DecayFit {
   if (points.length < 2) throw new RangeError(`points ${points.length}: expected 2 or more`);
@@ -75,6 +75,8 @@ export function decayFit(points: readonly FitPoint[]): DecayFit {
 /**
  * Least sum of squares of all decays that pass through `level` at time `t`: how well the readings bear that the
  * rise is down to `level` then.
+ * @source Seber & Wild, Nonlinear Regression, 1989, profile of the sum of squares (from memory)
+ * @example sumThrough([{ t: 0, rise: 20, weight: 1 }, { t: 10, rise: 10, weight: 1 }], 5, 20) // 0 (to 0.0001)
  */
 export function sumThrough(points: readonly FitPoint[], level: number, t: number): number {
   return overRates((rate) => leftOver(points, (at) => level * Math.exp(rate * (t - at)))).sumOfSquares;
@@ -87,7 +89,7 @@ export type Crossing = { at: number; from: number; to: number | null };
  * as the best one (profile of the sum of squares, Student's t for n − 2). `to` is null where no end can be given
  * before `horizon`. The variance is never taken below `noiseFloorC`², and is multiplied by `inflation`. Null where it does not fall. Throws on fewer than three points.
  * @source Seber & Wild, Nonlinear Regression, 1989, profile intervals (from memory)
- * @example see the bench: the interval holds the truth in about 80 % of simulated cases
+ * @example crossing([30, 15, 7.5].map((rise, i) => ({ t: i * 10, rise, weight: 1 })), 5, 365).at // 25.85 (to 0.01)
  */
 export function crossing(
   points: readonly FitPoint[],

@@ -82,7 +82,11 @@ export function risesOf(readings: readonly PileReading[], ambient: readonly Ambi
   });
 }
 
-/** The last thing that set a pile going again: a turn, fresh material or a join. */
+/**
+ * The last thing that set a pile going again: a turn, fresh material or a join.
+ * @source common practice, no source
+ * @example lastStirred(batchOf({ turns: [turnAt(4, 7)] }), nowAt(9)).entry // 7
+ */
 export function lastStirred(batch: Batch, now: Now): Moment | null {
   const stirs = [...batch.turns, ...batch.joinings.filter((j) => j.what === 'fresh' || j.what === 'joined')];
   return (
@@ -103,7 +107,7 @@ function fromPeak(rises: RisePoint[]): RisePoint[] {
  * turned or fed: an exponential approach by weighted least squares, with an 80 % interval. None from fewer than
  * three readings, from a rise that does not fall, or across frost. Days and local dates.
  * @source approach to ambient: Newton's law of cooling as an empirical fit; 5 °C: AgriFutures, Curing, 2020
- * @example rises of 30, 15, 7.5 ten days apart → near ambient about 5.8 days after the last
+ * @example forecastNearAmbient(batchOf({ readings: [readingAt(3, 42), readingAt(13, 27), readingAt(23, 19.5)] }), [3, 13, 23].map((day) => ({ ...momentAt(day, 9), celsius: 12 })), nowAt(23)).inDays // 5.8 (to 0.1)
  */
 export function forecastNearAmbient(
   batch: Batch,

@@ -205,7 +205,7 @@ function unitFactor(said: string, wanted: LabUnit): number | null {
  * Holds one result against a standard. `<` passes where what it bounds is within the limit, `>` fails where it is
  * beyond; otherwise nobody can tell. A result without a unit is taken in the unit of the limit, and that is said.
  * @source the standard's own title
- * @example judgeLab({ analyte: 'lead', value: 150, unit: 'mg/kg', … }, 'ccme-a').state // 'pass'
+ * @example judgeLab({ ...momentAt(40, 1), analyte: 'lead', value: 150, unit: 'mg/kg', qualifier: null }, 'ccme-a').state // 'pass'
  */
 export function judgeLab(lab: LabResultOf, standard: LabStandardName): LabVerdict {
   const { title, limits } = LAB_STANDARD_DATA[standard];
@@ -249,7 +249,7 @@ export function judgeLab(lab: LabResultOf, standard: LabStandardName): LabVerdic
  * Whether a result is a reason to hold the pile at once: an organism reported as found (`lab says salmonella in
  * C`, with or without a number), or a value beyond the limit of any standard that the site asks for.
  * @source Salmonella and faecal coliform limits: 40 CFR 503.32 Class A, CCME PN 1340
- * @example labHolds({ analyte: 'salmonella', value: null, unit: null, qualifier: null, … }, null) // true
+ * @example labHolds({ ...momentAt(40, 1), analyte: 'salmonella', value: null, unit: null, qualifier: null }, null) // true
  */
 export function labHolds(lab: LabResultOf, standard: LabStandardName | null): boolean {
   if (standard !== null && judgeLab(lab, standard).state === 'fail') return true;
@@ -277,6 +277,7 @@ export type LabsOfBatch = {
  * The results of a batch against a standard. Only a result of a sample taken after the last fresh material or
  * join counts; of several the newest decides.
  * @source the standard's own title; tied to a sample: 14 CCR 17868.1 (results before release)
+ * @example labsOf(batchOf(), 'california').missing // ['faecal-coliform', 'salmonella']
  */
 export function labsOf(batch: Batch, standard: LabStandardName): LabsOfBatch {
   const { limits, either } = LAB_STANDARD_DATA[standard];

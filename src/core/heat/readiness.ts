@@ -227,7 +227,7 @@ function labs({ batch, labStandard }: ReadinessInput): CriterionState {
  * dry or tiny, because then a low proves nothing. Never ready unless it has been hot. It is advice: a person
  * says that a pile is ready.
  * @source each criterion names its own
- * @example a pile at 27 °C, ambient 22.5 °C, with all else met → { verdict: 'ready' }
+ * @example readiness({ batch: batchOf({ readings: daily([60, 60, 60]) }) }, nowAt(2)).verdict // 'not-yet'
  */
 export function readiness(input: Partial<ReadinessInput> & { batch: Batch }, now: Now): Readiness {
   const full: ReadinessInput = {

@@ -61,7 +61,7 @@ function labGaps(batch: Batch, standard: LabStandardName): ReleaseGap[] {
  * Whether a batch can leave the site, and what is missing: a hold, proof of heat, laboratory results where the
  * site asks for them, open problems at its place, readiness. An empty list is no permission by a regulator.
  * @source the rule set and the standard of the site; hold: common practice
- * @example a held pile → { may: false, held: true, missing: [{ code: 'hold', … }, …] }
+ * @example canLeave({ batch: batchOf({ hold: { ...momentAt(1, 7), why: 'salmonella' } }), readiness: readiness({ batch: batchOf() }, nowAt(2)), sanitising: null }) // { may: false, held: true }
  */
 export function canLeave(input: ReleaseInput): Release {
   const { batch, readiness, sanitising, problems = [], labStandard = null } = input;
@@ -123,7 +123,7 @@ export type Trace = {
  * Forward and back from one batch: who received from it, which sources and intake days went in, which piles it
  * was joined with or split from.
  * @source one step forward, one step back: common practice of traceability
- * @example traceOf(batch).received[0]?.to // 'allotment 7'
+ * @example traceOf(batchOf({ kin: ['pile A'] })).kin // ['pile A']
  */
 export const traceOf = (batch: Batch): Trace => ({
   name: batch.name,

@@ -222,7 +222,7 @@ export function organicStartingCn(cn: number): boolean {
  * Days (of 24 h) at `celsius` that the US Class A equation asks for; not a composting rule by itself, but it
  * compares short hot exposures. Never under 20 minutes.
  * @source 15A NCAC 02T .1106(a)(3)(A), mirroring 40 CFR 503.32(a)(3) (seen; exponent printed flat)
- * @example classADays(70) * 24 // 0.501
+ * @example classADays(70) * 24 // 0.501 (to 0.001)
  */
 export function classADays(celsius: number): number {
   if (!(celsius >= 50 && celsius <= 100)) throw new RangeError(`celsius ${celsius} °C: expected 50 to 100`);

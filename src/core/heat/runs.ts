@@ -66,6 +66,7 @@ function holdsUnder(rule: RuleSet, celsius: number): boolean {
  * Readings in order, each with its lowest point held against a rule. A low is excused within 24 h after a turn,
  * provided that the last judged reading before that turn held (else turning daily would hide a cold pile).
  * @source lowest point decides: 40 CFR 503 App. B as commonly applied; turn shadow: common practice
+ * @example judgeReadings(daily([60, 60, 54]), [], RULE_SET_DATA['vessel-3d'], { depthCm: DEFAULT_DEPTH, doubtful: null }).map(({ holds }) => holds) // [true, true, false]
  */
 export function judgeReadings(
   readings: readonly PileReading[],
@@ -102,7 +103,11 @@ export function judgeReadings(
   return judged;
 }
 
-/** The evidence table from one local date to another, both included, with a row for each date. */
+/**
+ * The evidence table from one local date to another, both included, with a row for each date.
+ * @source a date with no reading proves nothing: common practice
+ * @example evidenceRows([], RULE_SET_DATA['vessel-3d'], '2026-03-02', '2026-03-03').map(({ why }) => why) // ['no-reading', 'no-reading']
+ */
 export function evidenceRows(
   judged: readonly JudgedReading[],
   rule: RuleSet,
@@ -151,6 +156,8 @@ function whyNot(
 /**
  * Unbroken runs of dates that count. A date with a reading that breaks, and a date with no reading, end a run;
  * a date with only a just-turned low neither counts nor ends it.
+ * @source "consecutive days": EPA guidance on 40 CFR 503 App. B
+ * @example runsByDay(judgeReadings(daily([60, 60, 54]), [], RULE_SET_DATA['vessel-3d'], { depthCm: DEFAULT_DEPTH, doubtful: null }), RULE_SET_DATA['vessel-3d'])[0].dates.length // 2
  */
 export function runsByDay(judged: readonly JudgedReading[], rule: RuleSet): HeatRun[] {
   const used = judged.filter((reading) => reading.use === 'judged');
@@ -178,6 +185,8 @@ export function runsByDay(judged: readonly JudgedReading[], rule: RuleSet): Heat
 /**
  * Unbroken runs of readings, for rules counted in hours: a reading that breaks ends a run, and so does a gap:
  * more than `gapMin` between two readings, or where the rule has none a local date without a reading.
+ * @source WSI 2006/1293 Schedule 1 Part II (an hour, 48 hours); the gap: common practice
+ * @example runLength(runsByHour(judgeReadings(daily([60, 60, 60]), [], RULE_SET_DATA['vessel-3d'], { depthCm: DEFAULT_DEPTH, doubtful: null }), RULE_SET_DATA['vessel-3d'])[0], true) // 48
  */
 export function runsByHour(judged: readonly JudgedReading[], rule: RuleSet): HeatRun[] {
   const runs: HeatRun[] = [];
@@ -209,21 +218,34 @@ function isGap(a: Moment, b: Moment, rule: RuleSet): boolean {
     : hoursBetween(a.at, b.at) * 60 > rule.gapMin;
 }
 
-/** Whether a rule is counted in hours, given how the site counts days. */
+/**
+ * Whether a rule is counted in hours, given how the site counts days.
+ * @source none needed: the rule's own unit, or the site's setting
+ * @example countsHours(RULE_SET_DATA['catering-70-1h'], 'daily-readings') // true
+ */
 export const countsHours = (rule: RuleSet, counting: DayCount): boolean =>
   rule.hours !== null || counting === 'hours-72';
 
-/** What a run amounts to, in days that count or in hours. */
+/**
+ * What a run amounts to, in days that count or in hours.
+ * @source none needed
+ * @example runLength(runsByDay(judgeReadings(daily([60, 60, 60]), [], RULE_SET_DATA['vessel-3d'], { depthCm: DEFAULT_DEPTH, doubtful: null }), RULE_SET_DATA['vessel-3d'])[0], false) // 3
+ */
 export const runLength = (run: HeatRun, inHours: boolean): number =>
   inHours ? hoursBetween(run.from.at, run.to.at) : run.dates.length;
 
-/** What a rule needs, in the same unit. */
+/**
+ * What a rule needs, in the same unit.
+ * @source the citations of the rule set
+ * @example neededLength(RULE_SET_DATA['vessel-3d'], true) // 72
+ */
 export const neededLength = (rule: RuleSet, inHours: boolean): number =>
   inHours ? (rule.hours ?? (rule.days ?? 0) * 24) : (rule.days ?? 0);
 
 /**
  * Turns inside a run, at least so many dates apart: after its first reading that held, and before its last or
  * on the date of it.
+ * @example turnsInRun([turnAt(1), turnAt(9)], runsByDay(judgeReadings(daily([60, 60, 60]), [], RULE_SET_DATA['vessel-3d'], { depthCm: DEFAULT_DEPTH, doubtful: null }), RULE_SET_DATA['vessel-3d'])[0], 0).length // 1
  * @source "during the period … a minimum of five turnings", 40 CFR 503 App. B; dates apart: WSI 2006/1293
  */
 export function turnsInRun(turns: readonly Moment[], run: HeatRun, apartDays: number): Moment[] {
@@ -237,7 +259,11 @@ export function turnsInRun(turns: readonly Moment[], run: HeatRun, apartDays: nu
   return counted;
 }
 
-/** The best mean over a stretch of at least `days` dates of a run; null where the run is shorter. */
+/**
+ * The best mean over a stretch of at least `days` dates of a run; null where the run is shorter.
+ * @source 40 CFR 503.33(b)(5), 1993: 14 days or longer (from memory)
+ * @example bestMean({ dates: [41, 49, 50].map((lowestC) => ({ localDate: '', lowestC })) }, 2) // 49.5
+ */
 export function bestMean(run: HeatRun, days: number): number | null {
   const lows = run.dates.map((date) => date.lowestC);
   let best: number | null = null;

@@ -224,7 +224,7 @@ function coverRemarks(batch: HeatHistory, start: Moment | null, now: Now): Sanit
  * date with no reading proves nothing; fresh material restarts. °C, local dates. Never a release: the regulator
  * decides. Throws on a depth range that is not one.
  * @source the citations of the rule set (see RULE_SET_DATA); order of turns and readings: by entry number
- * @example three daily readings of 55 °C at 45 cm under 'vessel-3d' → { verdict: 'met', counted: 3, needed: 3 }
+ * @example sanitising(batchOf({ readings: daily([55, 55, 55]) }), 'vessel-3d', {}, nowAt(2)) // { verdict: 'met', counted: 3, needed: 3 }
  */
 export function sanitising(
   batch: HeatHistory,
@@ -367,7 +367,7 @@ function unusable(judged: readonly JudgedReading[], { depthCm, doubtful }: Setti
 /**
  * The vector attraction check, beside the rule set: 14 dates above 40 °C with a mean above 45 °C, both strict.
  * @source 40 CFR 503.33(b)(5), 1993 (from memory)
- * @example fourteen daily readings of 46 °C → { verdict: 'met', counted: 14, needed: 14 }
+ * @example vectorAttraction(batchOf({ readings: daily(Array(14).fill(46)) }), {}, nowAt(13)) // { verdict: 'met', counted: 14, needed: 14 }
  */
 export const vectorAttraction = (batch: HeatHistory, options: SanitisingOptions, now: Now): Sanitising =>
   sanitising(batch, VECTOR_ATTRACTION, { ...options, counting: 'daily-readings' }, now);

@@ -47,11 +47,19 @@ export type Stretch = {
   inherited: Joining | null;
 };
 
-/** Whether a moment belongs to a stretch that began at `start`. */
+/**
+ * Whether a moment belongs to a stretch that began at `start`.
+ * @source none needed
+ * @example after(momentAt(1, 2), momentAt(1, 1)) // true
+ */
 export const after = (moment: Moment, start: Moment | null): boolean =>
   start === null || byMoment(moment, start) > 0;
 
-/** The rule set with the site's options filled in; throws on a depth range that is not one. */
+/**
+ * The rule set with the site's options filled in; throws on a depth range that is not one.
+ * @source the citations of the rule set
+ * @example setUp('vessel-3d', { counting: 'hours-72' }).counting // 'hours-72'
+ */
 export function setUp(ruleSet: RuleSetName | RuleSet, options: SanitisingOptions): Setting {
   const rule = typeof ruleSet === 'string' ? RULE_SET_DATA[ruleSet] : ruleSet;
   const depthCm = options.depthCm ?? rule.depthCm;
@@ -64,7 +72,11 @@ export function setUp(ruleSet: RuleSetName | RuleSet, options: SanitisingOptions
   return { rule, counting: options.counting ?? rule.counting, depthCm, doubtful };
 }
 
-/** Whether a run is long enough, turned often enough and, where asked, hot enough on average. */
+/**
+ * Whether a run is long enough, turned often enough and, where asked, hot enough on average.
+ * @source the citations of the rule set
+ * @example isMet(runsByDay(judgeReadings(daily([60, 60, 60]), [], RULE_SET_DATA['vessel-3d'], { depthCm: DEFAULT_DEPTH, doubtful: null }), RULE_SET_DATA['vessel-3d'])[0], [], setUp('vessel-3d', {})) // true
+ */
 export const isMet = (run: HeatRun, turns: readonly Moment[], { rule, counting }: Setting): boolean => {
   const inHours = countsHours(rule, counting);
   if (runLength(run, inHours) < neededLength(rule, inHours)) return false;
@@ -72,7 +84,11 @@ export const isMet = (run: HeatRun, turns: readonly Moment[], { rule, counting }
   return rule.meanAboveCelsius === null || (bestMean(run, rule.days ?? 1) ?? 0) > rule.meanAboveCelsius;
 };
 
-/** The runs of judged readings, by dates or by hours as the rule counts. */
+/**
+ * The runs of judged readings, by dates or by hours as the rule counts.
+ * @source the citations of the rule set
+ * @example runsIn(judgeReadings(daily([60, 60, 60]), [], RULE_SET_DATA['vessel-3d'], { depthCm: DEFAULT_DEPTH, doubtful: null }), setUp('vessel-3d', {})).length // 1
+ */
 export function runsIn(judged: readonly JudgedReading[], { rule, counting }: Setting): HeatRun[] {
   return countsHours(rule, counting) ? runsByHour(judged, rule) : runsByDay(judged, rule);
 }
@@ -85,7 +101,11 @@ function metIn(batch: HeatHistory, start: Moment | null, until: Moment, setting:
   return runsIn(judged, setting).some((run) => isMet(run, turns, setting));
 }
 
-/** Walks through what was added: fresh restarts, a join stays proven only if both were, a split inherits. */
+/**
+ * Walks through what was added: fresh restarts, a join stays proven only if both were, a split inherits.
+ * @source fresh material restarts: 40 CFR 503 App. B as commonly applied
+ * @example lastStretch(batchOf({ joinings: [joiningAt(1, 'fresh')] }), setUp('vessel-3d', {}), nowAt(2)).why // 'fresh'
+ */
 export function lastStretch(batch: HeatHistory, setting: Setting, now: Now): Stretch {
   let stretch: Stretch = { start: null, why: null, inherited: null };
   const joinings = batch.joinings

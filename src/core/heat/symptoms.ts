@@ -56,7 +56,7 @@ export type Diagnosis = {
  * over 65 °C, small under 1 m³.
  * @source LSU AgCenter 3838-D after NRAES-54 (ranges, seen); 21 days: "cold after three weeks", common practice;
  * 1 m³: common practice
- * @example factsOf({ moisturePct: 65.1, … }) // ['wet', …]
+ * @example factsOf({ ...knowledgeOf(batchOf(), [], nowAt(0)), moisturePct: 65.1 }) // ['wet', 'never-hot']
  */
 export function factsOf(known: PileKnowledge, bands: SiteBands = {}): HeatFact[] {
   const { moisturePct: pct, moistureFeel: feel, cn, hottestC, hottestEverC, ambientC } = known;
@@ -131,7 +131,7 @@ const allowed = (action: CureAction, facts: readonly HeatFact[]): boolean =>
  * called too cold; no action stands against a fact (`NEVER_WHEN`). `answer` is the code of an answer to the
  * question; one that the question does not have is as none.
  * @source SYMPTOM_DATA
- * @example diagnose('ammonia', { moistureFeel: 'wet', … }).causes[0]?.actions // never 'add-water-while-turning'
+ * @example diagnose('cold', { ...knowledgeOf(batchOf(), [], nowAt(0)), moistureFeel: 'wet' }).causes[0].cause // 'too-wet'
  */
 export function diagnose(
   symptom: Symptom,
@@ -175,7 +175,7 @@ const MOISTURE_DAYS = 14;
  * What the book knows of a batch, for `diagnose`. Temperatures are those of the last day with a reading; what the
  * batch does not hold (C:N of the mix, fan, litres, smoke) is handed in.
  * @source none needed: last readings of the book
- * @example knowledgeOf(batch, ambient, now, { cn: 28 }).cn // 28
+ * @example knowledgeOf(batchOf({ readings: daily([60, 41]) }), [], nowAt(2), { cn: 28 }) // { cn: 28, hottestC: 41, hottestEverC: 60 }
  */
 export function knowledgeOf(
   batch: Batch,
