@@ -2,6 +2,9 @@ import { applyEntry, emptyPicture, type Picture, weekOf } from '#core';
 import type { Entry, Site } from '#records';
 import type { Book } from './ports.ts';
 
+/** To be raised with each change to what a picture or a day's totals hold: kept snapshots are then made anew. */
+const PICTURE_SHAPE = 1;
+
 /** What a site looks like now, kept up to date entry by entry and rebuilt from a week's snapshot when needed. */
 export type Pictures = {
   now(siteId: number): Picture;
@@ -17,6 +20,11 @@ export function makePictures(book: Book): Pictures {
   const kept = new Map<number, Picture>();
 
   function load(siteId: number): Picture {
+    // Snapshots of an older shape are of no use; the lines they were made from are all there.
+    if (book.memo<number>(siteId, 'picture-shape') !== PICTURE_SHAPE) {
+      book.dropSnapshotsFrom(siteId, '');
+      book.setMemo(siteId, 'picture-shape', PICTURE_SHAPE);
+    }
     const { site } = book.siteById(siteId);
     return replay(siteId, site, book.snapshotBefore(siteId, '9999'));
   }

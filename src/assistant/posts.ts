@@ -78,7 +78,12 @@ function postWeek(parts: Parts, settings: Settings, weekFrom: string): OutgoingR
   const key = `posted-week:${weekFrom}`;
   if (parts.book.memo(parts.siteId, key)) return [];
   const manner = mannerOf(settings, parts);
-  const { lines, totalKg } = weekLines(parts.picture, weekFrom, manner.today, parts);
+  const { lines, totalKg } = weekLines(
+    parts.picture,
+    weekFrom,
+    { at: parts.now, localDate: manner.today },
+    parts.book,
+  );
   parts.book.setMemo(parts.siteId, key, { at: parts.now, totalKg });
   return putOut(parts, manner, 'week', lines, weekFrom);
 }

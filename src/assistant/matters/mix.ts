@@ -1,21 +1,20 @@
 import {
-  type Added,
   type Addition,
   type Correction,
   correctionFor,
-  drumTest,
+  ingredientFor,
   type Mix,
   type MixPart,
-  mixOf,
+  mixLimits,
   mixPartsOf,
   type OwnFigures,
   ownFiguresAt,
   type Picture,
-  siteAdditions,
-  siteLimits,
+  settingAt,
 } from '#core';
-import type { BookRecordOf, Entry } from '#records';
+import type { BookRecordOf, Entry, Recipe } from '#records';
 import type { Draft } from '../draft.ts';
+import { containersOf } from '../reading-context.ts';
 import { type Arg, type Line, say } from '../say.ts';
 
 /** Loads of one day that were put together: what today's mix is made of. */
@@ -29,23 +28,42 @@ export function loadsOf(picture: Picture, localDate: string): MixPart[] {
 export const ownFigures = (picture: Picture, material: string, localDate: string): OwnFigures | null =>
   ownFiguresAt(picture.settings, material, localDate);
 
-/** What can be added here to a mix of so much water: by the site's own containers, stock and figures. */
-export function additionsOf(picture: Picture, localDate: string, parts: MixPart[] = []): Addition[] {
-  const moisturePct = mixOf(parts).moisturePct;
-  return siteAdditions(picture, localDate, moisturePct !== null && moisturePct.high < DRY_PCT);
+/** What chips are tipped in here: the site's own barrow or bucket, else a barrow as most have it. */
+const USUAL_BARROW = { container: 'barrow', litres: 85 };
+
+export function additionsOf(picture: Picture, localDate: string): Addition[] {
+  const containers = containersOf(picture, localDate);
+  const known = ['barrow', 'bucket', 'loader-bucket']
+    .map((container) => ({ container, litres: containers[container]?.litres ?? null }))
+    .find(({ litres }) => litres !== null);
+  const { container, litres } = known?.litres ? { ...known, litres: known.litres } : USUAL_BARROW;
+  const bulk = ingredientFor('wood-chips')!.bulkKgPerM3.typical;
+  return [
+    {
+      material: 'wood-chips',
+      container,
+      litres,
+      kg: (litres * bulk) / 1000,
+      stock: null,
+      own: ownFigures(picture, 'wood-chips', localDate),
+    },
+  ];
 }
 
-const DRY_PCT = 55;
-
-export function correctionOf(picture: Picture, localDate: string, parts: MixPart[], now: string): Correction {
-  const [drum] = Object.values(picture.drums);
+export function correctionOf(picture: Picture, localDate: string, parts: MixPart[]): Correction {
+  const place = picture.base.drums.length > 0 ? 'drum' : 'static-pile';
+  const recipe = (settingAt(picture, 'recipe', localDate) as Recipe | undefined) ?? null;
   return correctionFor({
     parts,
-    additions: additionsOf(picture, localDate, parts),
-    limits: siteLimits(picture, localDate, now),
-    test: drum ? drumTest(drum) : null,
+    additions: additionsOf(picture, localDate),
+    limits: mixLimits({ place, recipe }),
   });
 }
+
+const isFeed = (part: MixPart): boolean =>
+  !['wood-chips', 'sawdust', 'straw', 'leaves', 'cardboard', 'paper', 'water', 'finished-compost'].includes(
+    part.material,
+  );
 
 /** The mix of the day, and what to add, or that it is enough. */
 export function mixMatters(draft: Draft, written: readonly Entry[]): Line[] {
@@ -60,23 +78,17 @@ export function mixMatters(draft: Draft, written: readonly Entry[]): Line[] {
   if (!days.has(draft.today)) return [];
   const parts = loadsOf(draft.picture(), draft.today);
   if (!parts.some(isFeed)) return [];
-  const correction = correctionOf(draft.picture(), draft.today, parts, draft.now);
+  const correction = correctionOf(draft.picture(), draft.today, parts);
   draft.why.push(...whyMix(correction.before));
   return mixLines(correction);
 }
 
 const isForMix = (record: BookRecordOf<'weigh-in'>): boolean => !record.place?.startsWith('pile');
 
-const isFeed = (part: MixPart): boolean =>
-  !['wood-chips', 'sawdust', 'straw', 'leaves', 'cardboard', 'paper', 'water', 'finished-compost'].includes(
-    part.material,
-  );
-
 const waterArgs = (mix: Mix): Record<string, Arg> => ({
   pct: { pct: mix.moisturePct?.typical ?? 0 },
   range: { pctRange: [mix.moisturePct?.low ?? 0, mix.moisturePct?.high ?? 0] },
   cn: { number: mix.cn?.typical ?? 0, digits: 0 },
-  basis: { say: say(mix.test?.moisturePct ? 'mix-basis-test' : 'mix-basis-typical') },
   hasCn: { text: mix.cn ? 'yes' : 'no' },
 });
 
@@ -89,17 +101,11 @@ export function mixLines(correction: Correction): Line[] {
   if (code === 'enough') return [say('mix-enough', water)];
   if (code === 'add' && add.length > 0) {
     const id = before.moisturePct.typical > 60 ? 'mix-wet-add' : 'mix-add';
-    return [
-      say(id, { ...water, ...what, after: { pct: correction.after.moisturePct?.typical ?? 0 } }),
-      ...alsoAdd(add),
-    ];
+    return [say(id, { ...water, ...what, after: { pct: correction.after.moisturePct?.typical ?? 0 } })];
   }
   if (code === 'squeeze-first') {
     return correction.ifWet && correction.ifWet.length > 0
-      ? [
-          say('mix-squeeze-or-add', { ...water, ...addedArgs(correction.ifWet) }),
-          ...alsoAdd(correction.ifWet),
-        ]
+      ? [say('mix-squeeze-or-add', { ...water, ...addedArgs(correction.ifWet) })]
       : [say('mix-squeeze', water)];
   }
   if (code === 'infeasible') {
@@ -112,22 +118,17 @@ export function mixLines(correction: Correction): Line[] {
         solve: { material: blocked?.wouldSolve ?? '' },
         hasSolve: { text: blocked?.wouldSolve ? 'yes' : 'no' },
       }),
-      ...alsoAdd(blocked?.best ?? []),
     ];
   }
   return [];
 }
 
-/** What comes beside the first material, each on a line of its own. */
-export const alsoAdd = (add: readonly Added[]): Line[] =>
-  add.slice(1).map((one) => say('mix-also-add', addedArgs([one])));
-
-function addedArgs(add: readonly Added[]): Record<string, Arg> {
+function addedArgs(
+  add: readonly { material: string; container: string; count: number; kg: number }[],
+): Record<string, Arg> {
   const [first] = add;
   return {
     what: { container: first?.container ?? 'barrow', count: first?.count ?? 0 },
-    // One container is named without its number elsewhere; in an advice the number is what matters.
-    one: { text: first?.count === 1 ? '1 ' : '' },
     material: { material: first?.material ?? 'wood-chips' },
     kg: { kg: Math.round(first?.kg ?? 0) },
   };

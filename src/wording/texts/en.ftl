@@ -452,21 +452,18 @@ state-closed = closed
 state-ready = ready
 state-gone = gone
 
-mix-basis-typical = typical values
-mix-basis-test = by your test
 mix-enough = Mix today: about { $pct } water ({ $range }). Chips are enough; squeeze to be sure: a drop or two.
-mix-wet-add = Wet: about { $pct } water ({ $range }, { $basis }). Add { $one }{ $what } of { $material } (about { $kg }), then squeeze: a drop or two is right.
-mix-add = About { $pct } water ({ $range }, { $basis }). Add { $one }{ $what } of { $material } (about { $kg }).
-mix-squeeze = About { $pct } water ({ $range }, { $basis }). Squeeze a handful: a drop or two is right.
-mix-squeeze-or-add = About { $pct } water ({ $range }, { $basis }). Squeeze: a drop or two is right; if it runs, add { $one }{ $what } of { $material } (about { $kg }).
-mix-infeasible = About { $pct } water ({ $range }): cannot be put right with what is here ({ $limit }). Best: { $one }{ $what } of { $material }.{ $hasSolve ->
+mix-wet-add = Wet: about { $pct } water ({ $range }, typical values). Add { $what } of { $material } (about { $kg }), then squeeze: a drop or two is right.
+mix-add = About { $pct } water ({ $range }, typical values). Add { $what } of { $material } (about { $kg }).
+mix-squeeze = About { $pct } water ({ $range }, typical values). Squeeze a handful: a drop or two is right.
+mix-squeeze-or-add = About { $pct } water ({ $range }, typical values). Squeeze: a drop or two is right; if it runs, add { $what } of { $material } (about { $kg }).
+mix-infeasible = About { $pct } water ({ $range }): cannot be put right with what is here ({ $limit }). Best: { $what } of { $material }.{ $hasSolve ->
     [yes] {" "}{ CAP($solve) } would solve it.
    *[no] {""}
   }
-mix-also-add = And { $one }{ $what } of { $material } (about { $kg }).
 mix-nothing-today = Nothing weighed in today yet. Send "3 carts coming, how many chips?" to plan.
-planned = About { $kg } food ({ $low } to { $high }): { $one }{ $what } of chips (about { $chips }).
-planned-published = About { $kg } food by published weights (they differ much): { $one }{ $what } of chips (about { $chips }). Weigh to be sure.
+planned = About { $kg } food ({ $low } to { $high }): { $what } of chips (about { $chips }).
+planned-published = About { $kg } food by published weights (they differ much): { $what } of chips (about { $chips }). Weigh to be sure.
 planned-no-weight = Nothing known of what a { $container } weighs here: weigh some first, or set its litres.
 planned-first-on-floor = First { $what } on the drum's floor.
 room-yes = Yes: the drum would be about { $fill } full.
@@ -662,3 +659,86 @@ handover-head = { $count ->
 handover-earlier = … and { $count } before these.
 line-sum = Together { $kg } net
 week-changed = That changes the week of { $week } already sent: { $kg } more or less.
+
+## Week and year
+pace-ahead = ahead of the target
+pace-on-course = on course
+pace-behind = behind the target
+pace-reached = target reached
+pace-cannot-tell = too early to tell
+per-week = week
+per-month = month
+week-head = Week { $from } to { $to }
+week-head-so-far = This week so far, from { $from }
+week-feed = In: { $kg } net ({ $loads ->
+    [one] 1 load
+   *[other] { $loads } loads
+  })
+week-no-feed = In: nothing weighed yet
+week-estimated = plus about { $kg } estimated
+week-pending = { $count ->
+    [one] 1 net pending
+   *[other] { $count } nets pending
+  }
+week-special = Of which { $material } { $kg }; without it { $without }
+week-compared = Week before { $before }{ $hasUsual ->
+    [yes] , usually { $usual }
+   *[no] {""}
+  }
+week-source = { $hasSource ->
+    [yes] { $source }
+   *[no] no source
+  } { $kg }
+week-source-of = { $material }{ $hasSource ->
+    [yes] {" "}{ $source }
+   *[no] {""}
+  } { $kg }
+week-chips = Chips { $kg }
+week-chips-per = { $ratio } a kg of food
+week-mix = mix about { $pct } water ({ $range }){ $hasCn ->
+    [yes] , C:N about { $cn }
+   *[no] {""}
+  }
+week-contaminated = Contaminated: { $loads } of { $of } loads{ $hasSource ->
+    [yes] {" "}from { $source }
+   *[no] {""}
+  }
+week-rejected = Turned away: { $count }{ $hasSource ->
+    [yes] {" "}from { $source }
+   *[no] {""}
+  }
+week-problem-ended = { CAP($topic) } (#{ $entry }) ended { $date }
+week-problem-open = Open: { $topic } (#{ $entry }) since { $date }
+week-held = Held: { $count } (ask "today")
+week-pile = { $low } to { $high } ({ $date })
+week-pile-one = { $low } ({ $date })
+week-proof-met = hot long enough on these readings
+week-proof-not-yet = { $counted } of { $needed } { $unit } hot
+week-proof-cannot-show = heat cannot be shown
+week-turnings = { $count ->
+    [one] 1 turning
+   *[other] { $count } turnings
+  }
+week-chores = { $count ->
+    [one] 1 chore
+   *[other] { $count } chores
+  }
+week-checks = { $count ->
+    [one] 1 check
+   *[other] { $count } checks
+  }
+week-hours = { $hours } h of work
+week-removed = { $kg } compost left
+week-removed-litres = { $litres } compost left
+week-missed = { $count ->
+    [one] 1 job is still open
+   *[other] { $count } jobs are still open
+  }
+week-thanks = Thanks to { $who }.
+year-feed = Year so far: { $kg } since { $from }
+year-target = { $pct } of { $tonnes }
+year-no-target = no target set
+year-forecast = Likely { $low } to { $high } by the year's end: { $pace }.
+year-needed = To reach it: about { $kg } a week from now on.
+year-cap = Over the limit for a { $per }: { $kg } of { $cap }.
+why-year = Pace: what is in, plus the mean of the last { $weeks } whole weeks for the days left; the span holds 4 times in 5 (prediction interval, t distribution).
