@@ -1,0 +1,118 @@
+import type { Words } from '../../lexicon.ts';
+
+/** What things on a compost site are called in French. */
+export const things: Words = {
+  'container:cart':
+    'bac|bacs|bac roulant|bacs roulants|poubelle|poubelles|bac brun|bacs bruns|bac vert|bacs verts|conteneur|conteneurs|bac a roulettes|bacs a roulettes|poubelle roulante|bac de cuisine',
+  'container:bucket': 'seau|seaux|chaudiere|chaudieres|sceau|sceaux|siau|siaux|seau plein|bioseau|bioseaux',
+  'container:bag': 'sac|sacs|poche|poches',
+  'container:barrel': 'baril|barils|tonneau|tonneaux|bidon|bidons',
+  'container:barrow': 'brouette|brouettes|brouettee|brouettees|brouette pleine|brouettes pleines',
+  'container:loader-bucket':
+    'godet|godets|godet de chargeur|godets de chargeur|pelletee|pelletees|godet du tracteur|godets du tracteur|godet de tracteur|godets de tracteur|godet du chargeur|godets du chargeur|pelle de tracteur|godet de loader|godets de loader',
+  plural:
+    'bacs|bacs roulants|poubelles|conteneurs|seaux|sceaux|chaudieres|sacs|poches|barils|tonneaux|brouettes|godets|godets de chargeur|brouettees|bacs bruns',
+  'material:food-scraps':
+    'restes|restes de table|restes alimentaires|dechets alimentaires|restes de cuisine|dechets de cuisine|residus alimentaires|epluchures|nourriture|matieres organiques|dechets de table|dechets organiques|restes de nourriture|pelures|restants|restants de table|matiere organique|restes de repas|aliments|dechets de repas|organiques',
+  'material:wood-chips':
+    'copeaux|copeaux de bois|copeau|brf|broyat|bois rameal|bran|plaquettes|bois dechiquete|copaux|bois broye|brf frais|broyat de bois|ripes|ripe|copeaux bois|plaquettes de bois|structurant',
+  'material:sawdust': 'sciure|sciure de bois|bran de scie|brin de scie|sciures|planures|ripes de bois|moulee',
+  'material:leaves': 'feuilles|feuilles mortes|feuille|feuilles seches|feuilles dechiquetees',
+  'material:cardboard': 'carton|cartons|carton dechiquete|carton brun',
+  'material:paper': 'papier|papiers|papier dechiquete|journal|journaux|papier journal|essuie tout',
+  'material:straw': 'paille|foin|pailles',
+  'material:grass':
+    'gazon|herbe|tontes|tonte|tonte de gazon|tontes de gazon|herbe coupee|rognures de gazon|gazon coupe|pelouse',
+  'material:coffee-grounds':
+    'marc de cafe|marc|marcs de cafe|cafe moulu|cafe use|grains de cafe|marc a cafe|moutures de cafe|marcs|mouture',
+  'material:garden-waste':
+    'dechets verts|dechets de jardin|residus verts|residus de jardin|branches|mauvaises herbes|tailles|tailles de haie|residus vegetaux|vegetaux|dechets vegetaux|desherbage|taille de haie',
+  'material:manure':
+    'fumier|crottin|fumier de cheval|fumier de poule|fiente|fientes|fumier de vache|crottin de cheval|lisier',
+  'material:finished-compost':
+    'compost|compost fini|compost pret|compost tamise|compost termine|terreau|compost final',
+  'material:mature-compost': 'compost mur|compost mature|vieux compost|compost muri|compost vieux',
+  'material:water': 'eau|flotte',
+  'material:residue':
+    'residus|residu|plastique|plastiques|dechets plastiques|rebuts|indesirables|contaminants|ordures|ustensiles|ustensiles en plastique|bouts de plastique|morceaux de plastique|sacs de plastique|couverts en plastique',
+  'material:leachate': 'lixiviat|jus|percolat|lixiviats|jus de compost|jus de bac',
+  'material:overs': 'refus|refus de tamis|rejets|grossier|refus de tamisage|refus de crible',
+  fines: 'fin|tamise|fins|passant|passants|fines',
+  'pilehead:pile': 'tas|pile|piles|andain|andains|amas|lot|rang',
+  'pilehead:bay': 'baie|baies|box|case|cases|compartiment|compartiments|casier|loge|travee|cellule',
+  'pilehead:drum': 'tambour|tambours|composteur rotatif|cylindre|drum|composteur|digesteur|la machine',
+  many: 'piles|andains|baies|les tas|tous les tas|deux tas|tambours|tas tous|compartiments|des tas',
+  'place:exit': 'sortie|la sortie|sortie du tambour|bout de sortie|sorti|sortie tambour|bout du tambour',
+  'place:ambient':
+    'ambiant|ambiante|amb|air ambiant|exterieur|dehors|air|temperature ambiante|temp ambiante|ext|air exterieur|temperature exterieure|temp exterieure|temp ext|t ambiante|t ext|temp amb',
+  'place:floor':
+    'plancher|dalle|sol|le plancher|la dalle|plateforme|aire|aire de travail|beton|le sol|aire de reception',
+  'place:lift':
+    'leve bac|leve bacs|elevateur|monte charge|basculeur|lift|verseur|le leve bac|hayon|leve conteneur|lève-bac|bascule bac|levebac|le lift|bascule bacs',
+  'point:top': 'haut|dessus|sommet|en haut|surface|le haut|au sommet|au dessus',
+  'point:middle': 'milieu|centre|mid|mil|au milieu|au centre|le milieu|le centre',
+  'point:bottom': 'bas|fond|dessous|en bas|le fond|le bas|base|au fond|a la base',
+  'point:north': 'nord|cote nord|bout nord|au nord',
+  'point:south': 'sud|cote sud|bout sud|au sud',
+  'point:east': 'est cote|cote est|bout est|a l est',
+  'point:west': 'ouest|cote ouest|bout ouest|a l ouest',
+  'point:front': 'avant|devant|en avant|l avant|le devant',
+  'point:back': 'arriere|derriere|en arriere|l arriere',
+  'point:core': 'coeur|noyau|interieur|au coeur|le coeur|dedans profond',
+  'point:edge': 'bord|cote|bords|rebord|peripherie|le bord|au bord|les bords|exterieur du tas',
+  'layer:geotextile':
+    'geotextile|membrane|toile geotextile|geo|toile respirante|membrane respirante|tissu|toison|feutre|textile|membrane geotextile|voile',
+  'layer:tarp':
+    'bache|baches|toile|bache bleue|plastique noir|tarp|une bache|polythene|toile bleue|la bache|la toile|bachee',
+  'layer:unspecified': 'couverture|couvercle|couvertures|housse',
+  'feel:dry':
+    'sec|seche|trop sec|trop seche|tres sec|tres seche|un peu sec|un peu seche|poussiereux|poussiereuse|pas mal sec|plutot sec|plutot seche|sec sec|asseche|assechee|desseche|dessechee|bien trop sec|bien sec|vraiment sec|secs|sec comme du bois|beaucoup trop sec|pas mal seche|assez sec|trop secs|super sec|sec en titi|s effrite|bien seche',
+  'feel:right':
+    'parfait|parfaite|humide juste|juste bien|correct|correcte|ideal|ideale|bonne humidite|une goutte|une ou deux gouttes|1 ou 2 gouttes|deux gouttes|2 gouttes|quelques gouttes|comme une eponge essoree|eponge essoree|juste assez humide|humidite parfaite|humidite correcte|humidite ok|bien humide|humide comme il faut|juste humide|comme il faut|a point|1 goutte|une a deux gouttes|humidite ideale|humidite bonne|impeccable|juste ce qu il faut|humide|bonne|bon taux|nickel|humides|pile poil|couple de gouttes|une couple de gouttes',
+  'feel:wet':
+    'mouille|mouillee|trop mouille|trop mouillee|trempe|trempee|detrempe|detrempee|trop humide|tres humide|gorge d eau|imbibe|pateux|boueux|bien trop mouille|un peu mouille|tres mouille|un peu trop humide|pas mal mouille|sature|saturee|bouetteux|trop trempe|tout trempe|beaucoup trop mouille|vraiment mouille|gluant|tres mouillee|bien trop humide|un peu mouillee|pas mal humide|toute mouillee|tout mouille|bouette|beaucoup trop humide|detrempes|spongieux|trop mouilles|pas mal trempe|super mouille|bien mouille|assez mouille|mouilles|vraiment trop mouille',
+  'feel:dripping':
+    'degoutte|degouline|goutte|coule|ruisselle|dégoutte|l eau coule|coule entre les doigts|ca coule quand on presse|eau qui coule|degoulinant|degoulinante|ca degouline|ca degoutte|pisse l eau|l eau sort|ca coule quand on serre|degoutte quand on presse|degouline quand on serre|degoutant d eau|l eau pisse|l eau degoutte|ca pisse|coule quand on presse|degoutte quand je presse|coule quand je presse|coule quand on serre|ca coule quand je serre|plein d eau qui sort|ca goutte|filet d eau|un filet d eau',
+  squeeze:
+    'test du poing|test de la poignee|test de poignee|humidite|teneur en eau|test poing|poignee|on presse|je presse|presse|pressee|poing|serre|serree|quand on presse|quand on serre|quand je presse|quand je serre|une poignee|la poignee|test d humidite|taux d humidite|test main|au toucher|test de la main|h|test de squeeze|test d eponge|test|en serrant|en pressant|au test du poing|teneur en humidite|test de poing|essai de la poignee|essai du poing|test a la main|squeeze test|poignee test|quand on la presse|pressé|en main|dans la main',
+  'topic:odour':
+    'odeur|odeurs|pue|ca pue|puait|puent|sent mauvais|sentait mauvais|ca sent|sent|senteur|ammoniac|oeufs pourris|sent l ammoniac|ca sent mauvais|empeste|puanteur|sent fort|ca sent fort|odeur d ammoniac|sent pas bon|ca sent pas bon|ca sentait|sent les oeufs pourris|odeur forte|odeur d oeuf pourri|ca sent l ammoniac|mauvaise odeur|odeur de pourri|sent le pourri|pu|ca pu|sent les oeufs|schlingue|cocotte|odeur d oeufs pourris|fouette|ca fouette|ca sent le pourri|mauvaises odeurs|relent|relents',
+  'topic:leachate':
+    'lixiviat|jus qui coule|flaque|flaques|fuite|fuit|coule par terre|liquide|liquide brun|eau brune|jus brun|mare|percolat|suinte|jus|ca fuit|suintement|jus noir|flaque de jus|liquide noir|ecoulement|jus par terre|eau noire|ca suinte|lixiviat qui coule',
+  'topic:flies':
+    'mouches|mouche|asticots|asticot|vers blancs|drosophiles|moucherons|mouches a fruits|larves|mouche a fruits|nuee de mouches|plein de mouches',
+  'topic:pests':
+    'rat|rats|souris|raton|ratons|raton laveur|ratons laveurs|goelands|mouffette|mouffettes|rongeur|rongeurs|vermine|ours|corneilles|corneille|renard|crottes de rat|mulot|mulots|trou de rat|guepes|nid de guepes|goeland|mouettes|mouette|crottes de souris|ecureuils|marmotte|terrier|coquerelles|blaireau|crottes|nid de rats|guepe|coyote|pigeons|ratons-laveurs|corbeaux',
+  'topic:freezing':
+    'gele|gelee|geles|gelees|glace|pris dans la glace|gele dur|gel bloque|congele|congelee|pris en glace|completement gele|verglas|glacee|gelé dur|toute gelee|tout gele|geler|gelait|gele ben dur',
+  'topic:fault':
+    'brise|brisee|casse|cassee|bloque|bloquee|coince|coincee|en panne|panne|ne tourne plus|tourne plus|tourne pas|marche pas|marche plus|ne marche plus|ne marche pas|ne fonctionne plus|fonctionne pas|fonctionne plus|jamme|jammee|grince|alarme|defectueux|defectueuse|erreur|arrete tout seul|ne part plus|part pas|veut pas partir|veut plus partir|hors service|deraille|crevaison|pneu creve|creve|ne demarre pas|demarre pas|pete|petee|fait du bruit|bruit bizarre|bruit|fait un bruit bizarre|ne leve plus|leve plus|leve pas|veut plus monter|ne monte plus|monte plus|ne descend plus|descend plus|fait un drole de bruit|drole de bruit|pas capable de partir|saute|sautee|bouche|bouchee|mort|morte|ne part pas|ne demarre plus|demarre plus|veut pas demarrer|tourne a vide|a lache|a brise|brises|briser|cassé|grincement|coinces|cogne|fendu|fendue|perce|percee|dechire|dechiree|tordu|tordue|fissure|fissuree|ne ferme plus|ferme plus|decroche|claque|a plante|plante|ne repond plus|brule pas|bourre|bourree|tout croche|detraque|detraquee|s est arrete|arrete de tourner|a arrete de tourner|hs|ne s allume plus|s allume plus|ne leve pas|ne veut plus monter|ne veut plus tourner|veut plus tourner|ne fonctionne pas|n a plus de batterie|fait du bruit bizarre',
+  'topic:power':
+    'panne de courant|panne d electricite|pas de courant|plus de courant|plus d electricite|coupure de courant|panne electrique|breaker saute|disjoncteur saute|pas d electricite|manque de courant|y a plus de courant|courant coupe|coupure d electricite|panne d hydro|le disjoncteur a saute|le breaker a saute|disjoncteur a saute|breaker a saute|sans courant|plus de jus electrique|pu de courant|plus d hydro|le disjoncteur saute',
+  'topic:spill':
+    'deversement|renverse|renversee|deverse|deversee|renversement|echappe par terre|renverses|tombe par terre|a verse|deversé|repandu|repandue|debordement|deborde',
+  'topic:contamination':
+    'contamination|trouve du plastique|plein de plastique|trouve des ustensiles|trouve un sac|trouve du verre|vitre|verre|morceaux de verre|du verre dans|du plastique dans|plastique dans|trouve|metal|styromousse|plastique partout|sacs de plastique dans|vitre cassee|verre casse|ustensiles dans|trouvé des fourchettes|contaminants dans|beaucoup de plastique',
+  'topic:complaint':
+    'plainte|plaintes|se plaint|se plaignent|s est plaint|s est plainte|plaint|plaignent|s est plaint de|a chiale|chiale|s est plainte de|se sont plaints|ont porte plainte',
+  contaminated:
+    'contamine|contaminee|contamines|contaminees|contamine avec du plastique|plastique dedans|du plastique dedans|avec du plastique|avec du plastique dedans|plein de plastique dedans|contamine par du plastique|y avait du plastique|il y avait du plastique dedans|du verre dedans|plein de plastique|sac de plastique dedans|contenait du plastique|il y avait du plastique|contamination|souille|souillee|avec des ustensiles dedans|des ustensiles dedans|y avait du plastique dedans|contaminé plastique|sale|de la vitre dedans|des sacs dedans|sacs de plastique dedans|du metal dedans|avec du verre|beaucoup de plastique dedans|avec contaminants|bourre de plastique',
+  machine:
+    'ventilateur|fan|soufflerie|souffleur|moteur|engrenage|courroie|chaine|porte|trappe|palette|pompe|tuyau|boyau|balance|thermometre|sonde|chargeur|tracteur|tamis|crible|barriere|capteur|panneau|arret d urgence|bouton d arret|roue|pneu|lumiere|lumieres|broyeur|melangeur|vis|hydraulique|robinet|laveuse|couvercle|bouton rouge|panneau de controle|minuterie|convoyeur|roulement|laveuse a pression|evier|treuil|grille|gate|cadenas|bouton d urgence|pedale|ecran|poignee de porte|roulette|roulettes|charniere|tarare|dechiqueteuse|tamiseur|roues',
+  person:
+    'voisin|voisins|voisine|resident|residents|visiteur|dame|monsieur|quelqu un|infirmiere|patient|patients|personnes|personne|benevoles|benevole|gars|equipe|etudiants|etudiant|monde|employes|employe|stagiaire|stagiaires|collegues|aidants|aides|gens|jeunes|beneficiaires|pers|voisines|travailleurs|du monde|intervenante|cuisinier|locataire|locataires',
+  'weather:rain':
+    'pluie|pluies|orage|orages|averse|averses|pleut|il pleut|il a plu|a plu|grosse pluie|forte pluie|pleuvoir|pluie forte|va pleuvoir|il mouille|a mouille|va mouiller|de la pluie|fortes pluies|plu|il va pleuvoir|il va mouiller',
+  'weather:frost':
+    'gel|gel au sol|gelee blanche|risque de gel|froid|grand froid|gros gel|gels|grands froids|il gele|va geler|gelée au sol|gel annonce|il va geler|froid intense|gel cette nuit|frette|grosse frette',
+  'weather:snow':
+    'neige|tempete de neige|tempete|bordee|bordee de neige|poudrerie|il neige|a neige|il a neige|va neiger|flocons|neiger|de la neige|tempête',
+  'weather:heat':
+    'canicule|chaleur|vague de chaleur|grosse chaleur|grosses chaleurs|chaleur extreme|tres chaud|chaleurs|caniculaire|alerte de chaleur|chaleur accablante|avertissement de chaleur',
+  'weather:wind':
+    'vent|vents|gros vent|vent fort|vents forts|rafales|bourrasques|vente|il vente|grand vent|gros vents|grands vents|venter|va venter|il va venter|vents violents|bourrasque|rafale',
+  forecast:
+    'annonce|annoncee|annonces|annoncees|prevu|prevue|prevus|prevues|meteo annonce|ils annoncent|on annonce|prevision|previsions|attendu|attendue|alerte|s en vient|s en viennent|avertissement|meteo|la meteo|va|arrive|risque|risque de|a venir|vont|pourrait|possible|attendus|ils prevoient|on prevoit|on attend|demain matin peut etre|environnement canada|la radio annonce|probable|en vue|prevoient|veille de|annoncent|annonçe',
+  observed:
+    'tombe|recu|pluviometre|est tombe|tombee|dans le pluviometre|eu|a plu|il a plu|il est tombe|sont tombes|de tombe|de pluie tombee|tombés|on a eu|on a recu|cumul|recus',
+};
