@@ -3,6 +3,7 @@
 import type { Language } from '#records';
 import type { Lexicon } from '../lexicon.ts';
 import { en } from './en/index.ts';
+import { es } from './es/index.ts';
 import { fr } from './fr/index.ts';
 
-export const LEXICONS: Readonly<Record<Language, Lexicon>> = { en, fr, es: en };
+export const LEXICONS: Readonly<Record<Language, Lexicon>> = { en, fr, es };
