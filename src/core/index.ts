@@ -103,6 +103,7 @@ export {
   risesOf,
 } from './heat/forecast.ts';
 export {
+  ANALYTES,
   type Analyte,
   analyteOf,
   judgeLab,
@@ -180,7 +181,7 @@ export {
   knowledgeOf,
   type PileKnowledge,
 } from './heat/symptoms.ts';
-export type { HeatAssumption, HeatAssumptionCode, HeatWhy } from './heat/why.ts';
+export { HEAT_ASSUMPTIONS, type HeatAssumption, type HeatAssumptionCode, type HeatWhy } from './heat/why.ts';
 export { type Acceptance, type AcceptsList, acceptance } from './mix/accepts.ts';
 export {
   bulkForFreeAir,

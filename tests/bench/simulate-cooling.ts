@@ -12,8 +12,6 @@ export function seeded(seed: number): () => number {
   };
 }
 
-export type CoolingCase = ReturnType<typeof simulateCooling>;
-
 /**
  * One pile after a turn: it warms for a day or two, then its rise decays. Ambient wanders from day to day and over
  * the day, the probe is off by up to a few degrees, readings come every one to five days, some are never made and

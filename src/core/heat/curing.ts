@@ -131,9 +131,8 @@ export function curingSince(
 /**
  * Whether the last moisture check felt or measured dry.
  * @source On-Farm Composting Handbook, 1992: under 40 % (from memory)
- * @example isDry(batchOf({ moisture: [{ ...momentAt(0, 1), feel: null, percent: 39.9 }] }), nowAt(1), CURING_DEFAULTS) // true
  */
-export function isDry(batch: Batch, now: Now, settings: CuringSettings): boolean {
+function isDry(batch: Batch, now: Now, settings: CuringSettings): boolean {
   const last = upTo(batch.moisture, now).at(-1);
   return (
     last !== undefined &&

@@ -76,9 +76,8 @@ export function decayFit(points: readonly FitPoint[]): DecayFit {
  * Least sum of squares of all decays that pass through `level` at time `t`: how well the readings bear that the
  * rise is down to `level` then.
  * @source Seber & Wild, Nonlinear Regression, 1989, profile of the sum of squares (from memory)
- * @example sumThrough([{ t: 0, rise: 20, weight: 1 }, { t: 10, rise: 10, weight: 1 }], 5, 20) // 0 (to 0.0001)
  */
-export function sumThrough(points: readonly FitPoint[], level: number, t: number): number {
+function sumThrough(points: readonly FitPoint[], level: number, t: number): number {
   return overRates((rate) => leftOver(points, (at) => level * Math.exp(rate * (t - at)))).sumOfSquares;
 }
 

@@ -85,9 +85,8 @@ export function risesOf(readings: readonly PileReading[], ambient: readonly Ambi
 /**
  * The last thing that set a pile going again: a turn, fresh material or a join.
  * @source common practice, no source
- * @example lastStirred(batchOf({ turns: [turnAt(4, 7)] }), nowAt(9)).entry // 7
  */
-export function lastStirred(batch: Batch, now: Now): Moment | null {
+function lastStirred(batch: Batch, now: Now): Moment | null {
   const stirs = [...batch.turns, ...batch.joinings.filter((j) => j.what === 'fresh' || j.what === 'joined')];
   return (
     stirs

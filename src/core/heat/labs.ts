@@ -29,7 +29,7 @@ export type Analyte = keyof typeof ANALYTES;
 /** Organisms whose presence alone is a reason to hold a pile until somebody has decided. */
 const ORGANISMS: readonly Analyte[] = ['salmonella', 'e-coli', 'faecal-coliform'];
 
-export type LabUnit = 'mg/kg' | 'g/kg' | '%' | 'MPN/g' | 'MPN/4g';
+type LabUnit = 'mg/kg' | 'g/kg' | '%' | 'MPN/g' | 'MPN/4g';
 /** `strict`: the value must be below `max`, not equal to it. */
 export type LabLimit = { analyte: Analyte; max: number; unit: LabUnit; strict: boolean };
 
