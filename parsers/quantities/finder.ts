@@ -232,14 +232,15 @@ function letterFactor(tokens: Token[], at: number): number {
   return token.key === 'b' && (money || !tokens[at - 1]!.number!.plain) ? 1e9 : 0;
 }
 
-/** `kilo y medio`: Spanish needs no one before a unit that a half follows. */
+/** `kilo y medio`, `hour and a half`: no one is needed before a unit that a half follows. */
 function unitAndHalf(tokens: Token[], at: number): Core | null {
   const and = wordAt(tokens, at + 1);
-  const half = wordAt(tokens, at + 2);
-  if (and?.language !== 'es' || !(and.flags & F.and) || !half || !(half.flags & F.half) || !half.denominator)
-    return null;
+  if (!and || !(and.flags & F.and)) return null;
+  const end = (wordAt(tokens, at + 2)?.flags ?? 0) & F.article ? at + 4 : at + 3;
+  const half = wordAt(tokens, end - 1);
+  if (!half || !(half.flags & F.half) || !half.denominator) return null;
   const unit = tokens[at]!.lexicon.units.next!.get(tokens[at]!.key)?.unit;
-  return unit ? { from: at, to: at + 3, value: 1.5, kind: 'mixed', unit } : null;
+  return unit ? { from: at, to: end, value: 1.5, kind: 'mixed', unit } : null;
 }
 
 /** A whole number with `and` and a fraction behind it; the fraction is of `noun`. */

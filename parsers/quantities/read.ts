@@ -1,4 +1,4 @@
-import { type Language, TIME_UNITS } from '#records';
+import { type Language, MASS_UNITS, TIME_UNITS } from '#records';
 import { wordAt } from './cardinals.ts';
 import { type Found, findNumbers } from './finder.ts';
 import { phraseAt, properFraction } from './fractions.ts';
@@ -76,7 +76,7 @@ export function readQuantities(
 ): Quantity[] {
   const { ranges = 'joined', general = false } = options;
   const tokens = scan(text, languages);
-  const drafts = withUnits(tokens, findNumbers(tokens, general));
+  const drafts = withUnits(tokens, findNumbers(tokens, general), general);
   const whole = joinParts(tokens, drafts);
   const ranged = joinRanges(tokens, whole, ranges === 'joined');
   const quantities: Quantity[] = [];
@@ -92,7 +92,7 @@ export function readQuantities(
   return quantities;
 }
 
-function withUnits(tokens: Token[], numbers: Found[]): Draft[] {
+function withUnits(tokens: Token[], numbers: Found[], general: boolean): Draft[] {
   const drafts: Draft[] = [];
   let quotes = 0;
   let seen = 0;
@@ -102,7 +102,8 @@ function withUnits(tokens: Token[], numbers: Found[]): Draft[] {
     if (found.from < taken) continue;
     for (; seen < found.to; seen++) if (tokens[seen]!.kind === SYMBOL && tokens[seen]!.key === '"') quotes++;
     const last = found.pieces === null && found.end < tokens[found.to - 1]!.end;
-    const unit = last || found.unit ? null : readUnit(tokens, found.to, found.takesOf, quotes % 2 === 1);
+    const unit =
+      last || found.unit ? null : readUnit(tokens, found.to, found.takesOf, quotes % 2 === 1, general);
     if (!unit && found.weak) continue;
     const draft: Draft = {
       from: found.from,
@@ -158,7 +159,7 @@ function andHalf(tokens: Token[], draft: Draft): boolean {
   const fraction = properFraction(tokens, draft.to + 1);
   if (!fraction) return false;
   const after = tokens[fraction.end];
-  const another = after && after.gap !== LINE && readUnit(tokens, fraction.end, true, true);
+  const another = after && after.gap !== LINE && readUnit(tokens, fraction.end, true, true, true);
   if (another) return false;
   draft.value += fraction.value;
   draft.to = fraction.end;
@@ -206,8 +207,11 @@ function partOf(tokens: Token[], before: Draft, draft: Draft): number {
   if (before.smallest && !PARTS[before.smallest]?.[draft.unit!]) return 0;
   let at = before.to;
   if ((tokens[at]?.word?.flags ?? 0) & F.and && tokens[at]!.kind === WORD) at++;
-  else if (tokens[at]?.kind === SYMBOL && tokens[at]!.key === '.' && tokens[at]!.gap === GLUED) at++;
-  return at === draft.from || (tokens[at] === first && draft.from === at) ? factor : 0;
+  else if (tokens[at]?.kind === SYMBOL && tokens[at]!.gap === GLUED) {
+    // `6 feet, 2 inches`; a list of weights may stand between commas, so only lengths and times.
+    if (tokens[at]!.key === '.' || (tokens[at]!.key === ',' && !(before.unit in MASS_UNITS))) at++;
+  }
+  return at === draft.from ? factor : 0;
 }
 
 /** A range shares the unit said behind it; `join` makes one quantity of its two ends. */
@@ -223,7 +227,7 @@ function joinRanges(tokens: Token[], drafts: Draft[], join: boolean): Draft[] {
     const dash =
       before !== undefined &&
       before.upTo === undefined &&
-      between(tokens, before.from, before.to, draft.from);
+      between(tokens, before.from, before.to, draft.from, join);
     if (!before || !dash || (before.hasUnit && before.unit !== draft.unit) || draft.value < -273) {
       result.push(draft);
       continue;
@@ -244,13 +248,15 @@ function joinRanges(tokens: Token[], drafts: Draft[], join: boolean): Draft[] {
 }
 
 /** Whether a dash, or a word such as `to`, is all that stands between two numbers; `and` after `between`. */
-function between(tokens: Token[], first: number, from: number, to: number): boolean {
+function between(tokens: Token[], first: number, from: number, to: number, strict: boolean): boolean {
   if (to !== from + 1) return false;
   const mark = tokens[from]!;
   if (mark.gap === LINE || tokens[to]!.gap === LINE) return false;
   if (mark.kind === SYMBOL) return '-–—−'.includes(mark.key);
   if (mark.kind !== WORD || !mark.word) return false;
-  if (mark.word.flags & F.to) return true;
+  // `pila 2 a 60` is pile 2 at 60; `de 20 a 60` is a range.
+  if (mark.word.flags & F.to)
+    return !strict || mark.key !== 'a' || ((wordAt(tokens, first - 1, true)?.flags ?? 0) & F.of) !== 0;
   return (mark.word.flags & F.and) !== 0 && ((wordAt(tokens, first - 1, true)?.flags ?? 0) & F.between) !== 0;
 }
 

@@ -16,10 +16,11 @@ export function readUnit(
   at: number,
   takesOf: boolean,
   openQuote: boolean,
+  general: boolean,
 ): UnitFound | null {
   const first = tokens[at];
   if (!first || first.gap === LINE) return null;
-  const direct = longest(tokens, at, takesOf, openQuote);
+  const direct = longest(tokens, at, takesOf, openQuote, general);
   if (direct) return direct;
   if (first.kind !== WORD) return null;
   let from = at;
@@ -31,7 +32,7 @@ export function readUnit(
     from = pastOf(tokens, at);
   }
   if (from === at || !tokens[from] || tokens[from]!.gap === LINE) return null;
-  return longest(tokens, from, takesOf, openQuote);
+  return longest(tokens, from, takesOf, openQuote, general);
 }
 
 /** Past `of`, `of a`, `a`, `de`, `d'un` between a share and its unit. */
@@ -46,7 +47,13 @@ function pastOf(tokens: Token[], at: number): number {
   return from;
 }
 
-function longest(tokens: Token[], at: number, share: boolean, openQuote: boolean): UnitFound | null {
+function longest(
+  tokens: Token[],
+  at: number,
+  share: boolean,
+  openQuote: boolean,
+  general: boolean,
+): UnitFound | null {
   const first = tokens[at]!;
   let node: UnitNode | undefined = first.lexicon.units.next!.get(first.key);
   if (!node || !startsUnit(tokens, at, openQuote)) return null;
@@ -68,7 +75,7 @@ function longest(tokens: Token[], at: number, share: boolean, openQuote: boolean
     node = next;
     end++;
   }
-  if (!best) return null;
+  if (!best || (best.end === at + 1 && namesNext(tokens, at, general))) return null;
   const last = tokens[best.end - 1]!;
   if (last.kind === WORD && elides(tokens, best.end)) return null;
   return isRate(tokens, best) ? { ...best, unit: null } : best;
@@ -165,3 +172,15 @@ const TIME_WORDS = new Set([
   'minuto',
   'hora',
 ]);
+
+/** `A 30 C57` and, on a site, `B 47 C 57`: the letter is the pile of the next number. */
+function namesNext(tokens: Token[], at: number, general: boolean): boolean {
+  const letter = tokens[at]!;
+  const next = tokens[at + 1];
+  if (letter.kind !== WORD || letter.key.length !== 1 || letter.gap === GLUED || next?.kind !== NUMBER)
+    return false;
+  if (next.gap === GLUED) return true;
+  if (general || next.gap === LINE || !(letter.key === 'c' || letter.key === 'f')) return false;
+  const after = tokens[at + 2];
+  return !(after && after.gap !== LINE && after.lexicon.units.next!.has(after.key));
+}

@@ -366,6 +366,28 @@ describe('numbers for the trade', () => {
     ]);
   });
 
+  it('takes no pile for the end of a range or for a unit', () => {
+    const units = (text: string, language: Language) =>
+      readQuantities(text, [language]).map(({ value, upTo, unit }) => [value, upTo, unit]);
+    expect(units('pila 2 a 60', 'es')).toEqual([
+      [2, undefined, null],
+      [60, undefined, null],
+    ]);
+    expect(units('de 50 a 60 grados', 'es')).toEqual([[50, 60, null]]);
+    expect(units('B 47 C 57', 'en')).toEqual([
+      [47, undefined, null],
+      [57, undefined, null],
+    ]);
+    expect(units('B 47 C and 57 C', 'en')).toEqual([
+      [47, undefined, 'C'],
+      [57, undefined, 'C'],
+    ]);
+    expect(units('A30 C57', 'en')).toEqual([
+      [30, undefined, null],
+      [57, undefined, null],
+    ]);
+  });
+
   it('tells degrees without a scale', () => {
     expect(readQuantities('60 degrees', ['en'])).toMatchObject([{ value: 60, unit: null, degrees: true }]);
   });

@@ -30,6 +30,8 @@ const ORDINAL_DENOMINATORS: Record<string, number> = {
   cienmilesimo: 1e5,
   cienmilesima: 1e5,
   millonesimo: 1e6,
+  billonesimo: 1e12,
+  billonesima: 1e12,
   millonesima: 1e6,
 };
 
