@@ -104,8 +104,6 @@ const migrate = (db: Database.Database): void => {
       db.pragma(`application_id = ${APPLICATION_ID}`);
     }).immediate();
   }
-  // Set again after the first write: it was seen to fall back to NORMAL there.
-  db.pragma('synchronous = FULL');
 };
 
 const assemble = (

@@ -44,15 +44,18 @@ test('every connection is durable through a power cut and holds foreign keys, al
   book.close();
 });
 
-test('a write after a read in another connection waits instead of failing', () => {
+test('a write holds the book from its first line on, so that nothing it has read can change under it', () => {
   const { path, book, id } = written();
   const reader = openBook(path, { readOnly: true, now });
+  const other = new Database(path, { timeout: 0 });
   book.write(() => {
     expect(book.lastNumber(id)).toBe(1);
+    expect(() => other.exec("INSERT INTO meta VALUES ('x', '1')")).toThrow(/locked/);
     expect(reader.lastNumber(id)).toBe(1);
     book.append(id, [cart(58)], null);
   });
   expect(reader.lastNumber(id)).toBe(2);
+  other.close();
   reader.close();
   book.close();
 });

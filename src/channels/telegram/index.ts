@@ -4,3 +4,4 @@ export { COMMANDS, COORDINATOR_COMMANDS } from './commands.ts';
 export { NOTICES, type Notice } from './notices.ts';
 export type { Telegram, TelegramEnd, TelegramOptions } from './options.ts';
 export { startTelegram, telegramHomes } from './start.ts';
+export { isWebhookSecret, type WebhookOptions } from './webhook.ts';

@@ -1,5 +1,6 @@
 import type { Logger } from 'pino';
 import type { ChannelBook, Incoming, PictureSpec, Words } from '#assistant';
+import type { WebhookOptions } from './webhook.ts';
 
 export const CHANNEL = 'telegram';
 
@@ -24,6 +25,8 @@ export type TelegramOptions = {
   /** How long to wait for the rest of an album. */
   albumWaitMs?: number;
   pollSeconds?: number;
+  /** Updates are posted to this address instead of being fetched. */
+  webhook?: WebhookOptions;
 };
 
 /** Why the channel ended. Only `stopped` was asked for. */
@@ -31,7 +34,9 @@ export type TelegramEnd =
   | { why: 'stopped' }
   | { why: 'conflict' }
   | { why: 'wrong-token' }
-  | { why: 'cannot-save'; error: unknown };
+  | { why: 'cannot-save'; error: unknown }
+  /** The messenger, or a fault of ours, ended it in a way that has no name of its own. */
+  | { why: 'failed'; error: unknown };
 
 export type Telegram = {
   /** To be shown to whoever runs the program; null once a group of the site has been let in. */

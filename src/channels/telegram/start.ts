@@ -14,6 +14,7 @@ import { makeNotices } from './notices.ts';
 import { CHANNEL, type Telegram, type TelegramEnd, type TelegramOptions } from './options.ts';
 import { kindOf, makeSender } from './sender.ts';
 import { makeStrangers } from './strangers.ts';
+import { listenForUpdates, type WebhookOptions } from './webhook.ts';
 
 /** What the messenger shall tell us of: what is not listed here is not sent, and the list sticks on its side. */
 export const ALLOWED_UPDATES = ['message', 'edited_message', 'callback_query', 'my_chat_member'] as const;
@@ -139,25 +140,51 @@ export const startTelegram = (options: TelegramOptions): Telegram => {
 
   const run = async (): Promise<void> => {
     guard(() => albums.finishAll());
-    if (!(await introduce(bot, signal, log))) return;
+    const known = await reached(() => bot.api.getMe(signal as never), signal, log);
+    if (!known) return;
+    bot.botInfo = known;
     bot.api.config.use(async (previous, method, payload, own) => {
       const answer = await previous(method, payload, own);
       if (method === 'getUpdates' && answer.ok && !signal.aborted) hearing.heard();
       return answer;
     });
-    await bot.start({
-      timeout: pollSeconds,
-      allowed_updates: [...ALLOWED_UPDATES],
-      onStart: () => {
-        began();
+    if (options.webhook) return listen(options.webhook);
+    await bot.start({ timeout: pollSeconds, allowed_updates: [...ALLOWED_UPDATES], onStart: opened });
+  };
+
+  const opened = (): void => {
+    began();
+    sender.kick();
+    void menus
+      .everyone()
+      .then(() => menus.coordinators())
+      .catch(broken);
+    for (const chat of hearing.groups()) arrived(chat);
+  };
+
+  let listening: { close(): Promise<void> } | null = null;
+  const listen = async (webhook: WebhookOptions): Promise<void> => {
+    listening = await listenForUpdates(webhook, (update) => {
+      if (signal.aborted) return 'not-saved';
+      try {
+        sender.flush();
+        handle(update);
         sender.kick();
-        void menus
-          .everyone()
-          .then(() => menus.coordinators())
-          .catch(broken);
-        for (const chat of hearing.groups()) arrived(chat);
-      },
+        return 'saved';
+      } catch (error) {
+        broken(error);
+        return 'not-saved';
+      }
     });
+    const { url, secret } = webhook;
+    const where = { secret_token: secret, allowed_updates: [...ALLOWED_UPDATES] };
+    if (!(await reached(() => bot.api.setWebhook(url, where, signal as never), signal, log))) return;
+    opened();
+    // A quiet weekend brings no posts and is no gap: being here to be posted to is what counts.
+    guard(hearing.heard);
+    const here = setInterval(() => guard(hearing.heard), 60_000);
+    await new Promise<void>((done) => signal.addEventListener('abort', () => done()));
+    clearInterval(here);
   };
 
   let stopping: Promise<void> | null = null;
@@ -168,7 +195,8 @@ export const startTelegram = (options: TelegramOptions): Telegram => {
     if (error instanceof GrammyError && error.error_code === 409) return end({ why: 'conflict' });
     if (error instanceof GrammyError && (error.error_code === 401 || error.error_code === 404))
       return end({ why: 'wrong-token' });
-    end({ why: 'cannot-save', error });
+    log.error({ error: kindOf(error) }, 'the channel has ended');
+    end({ why: isOfTheBook(error) ? 'cannot-save' : 'failed', error });
   });
 
   const stop = async (): Promise<void> => {
@@ -176,6 +204,7 @@ export const startTelegram = (options: TelegramOptions): Telegram => {
     guard(() => albums.finishAll());
     // Handlers save before they return, so that what is confirmed here has been saved.
     if (bot.isRunning()) await within(2500, bot.stop());
+    if (listening) await within(2500, listening.close());
     const sending = sender.stop(2000);
     ending.abort();
     await within(4000, running);
@@ -195,15 +224,19 @@ export const startTelegram = (options: TelegramOptions): Telegram => {
   };
 };
 
-/** Asks who the bot is until there is a network; false where the end came first. */
-const introduce = async (bot: Bot, signal: AbortSignal, log: TelegramOptions['log']): Promise<boolean> => {
+/** Makes a first call again until there is a network; null where the end came first. */
+const reached = async <T>(
+  call: () => Promise<T>,
+  signal: AbortSignal,
+  log: TelegramOptions['log'],
+): Promise<T | null> => {
   for (let waitMs = 500; !signal.aborted; waitMs = Math.min(15_000, waitMs * 2)) {
     try {
-      bot.botInfo = await bot.api.getMe(signal as never);
-      return true;
+      return await call();
     } catch (error) {
-      if (error instanceof GrammyError && (error.error_code === 401 || error.error_code === 404)) throw error;
-      log.warn({ error: kindOf(error) }, 'the messenger can not be reached');
+      const refused = error instanceof GrammyError && error.error_code < 500 && error.error_code !== 429;
+      if (refused) throw error;
+      if (!signal.aborted) log.warn({ error: kindOf(error) }, 'the messenger can not be reached');
       await new Promise<void>((done) => {
         const timer = setTimeout(done, waitMs);
         signal.addEventListener('abort', () => {
@@ -213,7 +246,7 @@ const introduce = async (bot: Bot, signal: AbortSignal, log: TelegramOptions['lo
       });
     }
   }
-  return false;
+  return null;
 };
 
 /** Faults of the file or the disk, as the log book and SQLite name them. */

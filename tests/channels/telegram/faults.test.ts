@@ -78,6 +78,24 @@ test('where the book can not be written the channel ends, confirms nothing more,
   expect(book.entry(site, 1)?.typed).toBe('61.5');
 });
 
+test('where an album can not be written, nothing that comes after it is confirmed either', async () => {
+  const { server, group, ben, telegram } = await crew({
+    channel: {
+      receive: () => {
+        throw Object.assign(new Error('disk-full'), { bookProblem: 'disk-full' });
+      },
+    },
+  });
+  server.photo(group, ben, { album: 'x1', caption: 'cart 58' });
+  expect(await telegram.done).toMatchObject({ why: 'cannot-save' });
+  server.sticker(group, ben);
+  server.say(group, ben, '/here');
+  await server.until('fetched', () => !server.updates.listening());
+  await new Promise((done) => setTimeout(done, 200));
+  expect(server.updates.listening()).toBe(false);
+  expect(server.updates.pending()).toHaveLength(2);
+});
+
 test('one message that we fail to read shuts nobody out', async () => {
   const box: { receive?: (incoming: never) => void } = {};
   const one = await crew({
