@@ -9,6 +9,7 @@ import {
   readDayOfMonth,
   readNamedDay,
   readWeekday,
+  resolveDayMonth,
   setNumericReader,
 } from './dates/days.ts';
 import { dateLexicon, phraseAt } from './dates/lexicon.ts';
