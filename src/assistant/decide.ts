@@ -10,7 +10,6 @@ import { entryLine } from './entry-lines.ts';
 import { hold } from './holding.ts';
 import { matters } from './matters/index.ts';
 import { weighed } from './nets.ts';
-import { remember } from './questions.ts';
 import { answerRequest } from './requests/index.ts';
 import { say } from './say.ts';
 
@@ -54,7 +53,7 @@ export function decide(draft: Draft, parsed: ParsedMessage, context: ReadContext
     rememberLast(draft, numbers);
     offerUndo(draft, numbers);
   }
-  askWhatNumber(draft, parsed);
+  askWhatNumber(draft, parsed, context);
 }
 
 /** Several weights of one thing are added up: that is the number the scale's pad used to hold. */
@@ -98,13 +97,16 @@ export function rememberLast(draft: Draft, entries: number[]): void {
 }
 
 /** Rule 16: a bare number that answers nothing is asked about, and stored nowhere. */
-function askWhatNumber(draft: Draft, parsed: ParsedMessage): void {
+function askWhatNumber(draft: Draft, parsed: ParsedMessage, context: ReadContext): void {
   const empty =
     parsed.records.length + parsed.requests.length + parsed.doubts.length + parsed.danger.length === 0;
   if (!empty || parsed.unread.length !== 1) return;
   const [text] = parsed.unread;
   if (/^[\d.,½¼¾\s°º#%-]+(?:kg|lbs?|c|f|l|gal)?$/i.test(text!.trim())) {
+    if (context.book?.openQuestion) {
+      answerRequest(draft, { request: 'answer', to: text!.trim() }, context);
+      return;
+    }
     draft.lines.push(say('what-was-number', { text: { text: text!.trim() } }));
-    remember(draft, null);
   }
 }

@@ -1,16 +1,29 @@
-import type { Doubt, Entry } from '#records';
+import { type Doubt, type Entry, FieldRecord } from '#records';
 import type { Draft } from './draft.ts';
 import { remember } from './questions.ts';
 import { type Say, say } from './say.ts';
 
 /** Keeps a doubt in the book as a held line, asks about it, and offers its choices. */
-export function hold(draft: Draft, doubt: Doubt): Entry {
+export function hold(draft: Draft, asked: Doubt): Entry {
+  const doubt = withStart(asked);
   const entry = draft.add(doubt.record, { held: { why: doubt.why, choices: doubt.choices, doubt } });
   if (doubt.danger) draft.lines.push(say('danger-if-true'));
   draft.lines.push(doubtQuestion(entry, doubt));
   offerChoices(draft, entry.number, doubt);
   remember(draft, { about: 'doubt', entry: entry.number, at: draft.now });
   return entry;
+}
+
+/** A pile that is not known may be a new one: to start it is the first choice. */
+function withStart(doubt: Doubt): Doubt {
+  const place = String(doubt.record.place ?? doubt.record.pile ?? doubt.record.to ?? '');
+  if (doubt.why !== 'unknown-place' || !/^(pile|bay) /.test(place)) return doubt;
+  if (doubt.choices.some((choice) => choice.record?.kind === 'pile')) return doubt;
+  const records = (doubt.records ?? [doubt.record]).map((record) => FieldRecord.safeParse(record));
+  if (!records.every((each) => each.success)) return doubt;
+  const started: FieldRecord = { kind: 'pile', pile: place, event: 'started' };
+  const all = [started, ...records.map((each) => each.data)];
+  return { ...doubt, choices: [{ say: 'start', record: started, records: all }, ...doubt.choices] };
 }
 
 export function doubtQuestion(entry: Pick<Entry, 'number'>, doubt: Doubt): Say {

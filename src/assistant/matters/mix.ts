@@ -15,7 +15,7 @@ import {
 import type { BookRecordOf, Entry, Recipe } from '#records';
 import type { Draft } from '../draft.ts';
 import { containersOf } from '../reading-context.ts';
-import { type Arg, type Line, say } from '../say.ts';
+import { type Arg, type Line, type Say, say } from '../say.ts';
 
 /** Loads of one day that were put together: what today's mix is made of. */
 export function loadsOf(picture: Picture, localDate: string): MixPart[] {
@@ -30,6 +30,7 @@ export const ownFigures = (picture: Picture, material: string, localDate: string
 
 /** What chips are tipped in here: the site's own barrow or bucket, else a barrow as most have it. */
 const USUAL_BARROW = { container: 'barrow', litres: 85 };
+const WATER_BUCKET = 10;
 
 export function additionsOf(picture: Picture, localDate: string): Addition[] {
   const containers = containersOf(picture, localDate);
@@ -47,6 +48,8 @@ export function additionsOf(picture: Picture, localDate: string): Addition[] {
       stock: null,
       own: ownFigures(picture, 'wood-chips', localDate),
     },
+    // Coarse stuff that is needed for its structure can make a mix too dry: water is at hand on most sites.
+    { material: 'water', container: 'bucket', litres: WATER_BUCKET, kg: WATER_BUCKET, stock: null },
   ];
 }
 
@@ -123,16 +126,22 @@ export function mixLines(correction: Correction): Line[] {
   return [];
 }
 
-function addedArgs(
-  add: readonly { material: string; container: string; count: number; kg: number }[],
-): Record<string, Arg> {
-  const [first] = add;
-  return {
-    what: { container: first?.container ?? 'barrow', count: first?.count ?? 0 },
-    material: { material: first?.material ?? 'wood-chips' },
-    kg: { kg: Math.round(first?.kg ?? 0) },
-  };
+type AddedOne = { material: string; container: string; count: number; kg: number };
+
+/** `2 barrows of chips (about 49 kg)`, or two such things. */
+export function addedSay(add: readonly AddedOne[]): Say {
+  const each = add.map(({ material, container, count, kg }) =>
+    say('mix-added', {
+      what: { container, count },
+      material: { material },
+      kg: { kg: Math.round(kg) },
+    }),
+  );
+  if (each.length < 2) return each[0] ?? say('mix-added-nothing');
+  return say('mix-added-two', { first: { say: each[0]! }, second: { say: each[1]! } });
 }
+
+const addedArgs = (add: readonly AddedOne[]): Record<string, Arg> => ({ added: { say: addedSay(add) } });
 
 /** The figures behind a mix: what went in, what was taken for it, and where that stands written. */
 export function whyMix(mix: Mix): Line[] {

@@ -10,7 +10,15 @@ import {
 } from '#core';
 import type { Recipe, Request } from '#records';
 import type { Draft } from '../draft.ts';
-import { additionsOf, correctionOf, loadsOf, mixLines, ownFigures, whyMix } from '../matters/mix.ts';
+import {
+  addedSay,
+  additionsOf,
+  correctionOf,
+  loadsOf,
+  mixLines,
+  ownFigures,
+  whyMix,
+} from '../matters/mix.ts';
 import { containersOf } from '../reading-context.ts';
 import { say } from '../say.ts';
 
@@ -73,20 +81,19 @@ function netTally(picture: Picture, container: string, today: string) {
 function beforeTipping(draft: Draft, expected: Expected[]): void {
   const planned = planOf(draft.picture(), draft.today, expected);
   const { correction } = planned;
-  const [add] = correction.add.length > 0 ? correction.add : (correction.ifWet ?? []);
+  const adds =
+    correction.add.length > 0 ? correction.add : (correction.ifWet ?? correction.blocked?.best ?? []);
   if (planned.noWeight.length > 0) {
     const [first] = planned.noWeight;
     draft.lines.push(say('planned-no-weight', { container: { container: first!.container, count: 1 } }));
     return;
   }
-  const [addition] = additionsOf(draft.picture(), draft.today);
   draft.lines.push(
     say(planned.from === 'published' ? 'planned-published' : 'planned', {
       kg: { kg: Math.round(planned.expectedKg) },
       low: { kg: Math.round(planned.lowKg) },
       high: { kg: Math.round(planned.highKg) },
-      what: { container: add?.container ?? addition!.container, count: add?.count ?? 0 },
-      chips: { kg: Math.round(add?.kg ?? 0) },
+      added: { say: addedSay(adds) },
     }),
   );
   if (planned.firstOnFloor) {
