@@ -1,21 +1,22 @@
 import {
+  type Added,
   type Addition,
   type Correction,
   correctionFor,
-  ingredientFor,
+  drumTest,
   type Mix,
   type MixPart,
-  mixLimits,
+  mixOf,
   mixPartsOf,
   type OwnFigures,
   ownFiguresAt,
   type Picture,
-  settingAt,
+  siteAdditions,
+  siteLimits,
 } from '#core';
-import type { BookRecordOf, Entry, Recipe } from '#records';
+import type { BookRecordOf, Entry } from '#records';
 import type { Draft } from '../draft.ts';
-import { containersOf } from '../reading-context.ts';
-import { type Arg, type Line, type Say, say } from '../say.ts';
+import { type Arg, type Line, say } from '../say.ts';
 
 /** Loads of one day that were put together: what today's mix is made of. */
 export function loadsOf(picture: Picture, localDate: string): MixPart[] {
@@ -28,45 +29,23 @@ export function loadsOf(picture: Picture, localDate: string): MixPart[] {
 export const ownFigures = (picture: Picture, material: string, localDate: string): OwnFigures | null =>
   ownFiguresAt(picture.settings, material, localDate);
 
-/** What chips are tipped in here: the site's own barrow or bucket, else a barrow as most have it. */
-const USUAL_BARROW = { container: 'barrow', litres: 85 };
-const WATER_BUCKET = 10;
-
-export function additionsOf(picture: Picture, localDate: string): Addition[] {
-  const containers = containersOf(picture, localDate);
-  const known = ['barrow', 'bucket', 'loader-bucket']
-    .map((container) => ({ container, litres: containers[container]?.litres ?? null }))
-    .find(({ litres }) => litres !== null);
-  const { container, litres } = known?.litres ? { ...known, litres: known.litres } : USUAL_BARROW;
-  const bulk = ingredientFor('wood-chips')!.bulkKgPerM3.typical;
-  return [
-    {
-      material: 'wood-chips',
-      container,
-      litres,
-      kg: (litres * bulk) / 1000,
-      stock: null,
-      own: ownFigures(picture, 'wood-chips', localDate),
-    },
-    // Coarse stuff that is needed for its structure can make a mix too dry: water is at hand on most sites.
-    { material: 'water', container: 'bucket', litres: WATER_BUCKET, kg: WATER_BUCKET, stock: null },
-  ];
+/** What can be added here to a mix of so much water: by the site's own containers, stock and figures. */
+export function additionsOf(picture: Picture, localDate: string, parts: MixPart[] = []): Addition[] {
+  const moisturePct = mixOf(parts).moisturePct;
+  return siteAdditions(picture, localDate, moisturePct !== null && moisturePct.high < DRY_PCT);
 }
 
-export function correctionOf(picture: Picture, localDate: string, parts: MixPart[]): Correction {
-  const place = picture.base.drums.length > 0 ? 'drum' : 'static-pile';
-  const recipe = (settingAt(picture, 'recipe', localDate) as Recipe | undefined) ?? null;
+const DRY_PCT = 55;
+
+export function correctionOf(picture: Picture, localDate: string, parts: MixPart[], now: string): Correction {
+  const [drum] = Object.values(picture.drums);
   return correctionFor({
     parts,
-    additions: additionsOf(picture, localDate),
-    limits: mixLimits({ place, recipe }),
+    additions: additionsOf(picture, localDate, parts),
+    limits: siteLimits(picture, localDate, now),
+    test: drum ? drumTest(drum) : null,
   });
 }
-
-const isFeed = (part: MixPart): boolean =>
-  !['wood-chips', 'sawdust', 'straw', 'leaves', 'cardboard', 'paper', 'water', 'finished-compost'].includes(
-    part.material,
-  );
 
 /** The mix of the day, and what to add, or that it is enough. */
 export function mixMatters(draft: Draft, written: readonly Entry[]): Line[] {
@@ -81,17 +60,23 @@ export function mixMatters(draft: Draft, written: readonly Entry[]): Line[] {
   if (!days.has(draft.today)) return [];
   const parts = loadsOf(draft.picture(), draft.today);
   if (!parts.some(isFeed)) return [];
-  const correction = correctionOf(draft.picture(), draft.today, parts);
+  const correction = correctionOf(draft.picture(), draft.today, parts, draft.now);
   draft.why.push(...whyMix(correction.before));
   return mixLines(correction);
 }
 
 const isForMix = (record: BookRecordOf<'weigh-in'>): boolean => !record.place?.startsWith('pile');
 
+const isFeed = (part: MixPart): boolean =>
+  !['wood-chips', 'sawdust', 'straw', 'leaves', 'cardboard', 'paper', 'water', 'finished-compost'].includes(
+    part.material,
+  );
+
 const waterArgs = (mix: Mix): Record<string, Arg> => ({
   pct: { pct: mix.moisturePct?.typical ?? 0 },
   range: { pctRange: [mix.moisturePct?.low ?? 0, mix.moisturePct?.high ?? 0] },
   cn: { number: mix.cn?.typical ?? 0, digits: 0 },
+  basis: { say: say(mix.test?.moisturePct ? 'mix-basis-test' : 'mix-basis-typical') },
   hasCn: { text: mix.cn ? 'yes' : 'no' },
 });
 
@@ -104,11 +89,17 @@ export function mixLines(correction: Correction): Line[] {
   if (code === 'enough') return [say('mix-enough', water)];
   if (code === 'add' && add.length > 0) {
     const id = before.moisturePct.typical > 60 ? 'mix-wet-add' : 'mix-add';
-    return [say(id, { ...water, ...what, after: { pct: correction.after.moisturePct?.typical ?? 0 } })];
+    return [
+      say(id, { ...water, ...what, after: { pct: correction.after.moisturePct?.typical ?? 0 } }),
+      ...alsoAdd(add),
+    ];
   }
   if (code === 'squeeze-first') {
     return correction.ifWet && correction.ifWet.length > 0
-      ? [say('mix-squeeze-or-add', { ...water, ...addedArgs(correction.ifWet) })]
+      ? [
+          say('mix-squeeze-or-add', { ...water, ...addedArgs(correction.ifWet) }),
+          ...alsoAdd(correction.ifWet),
+        ]
       : [say('mix-squeeze', water)];
   }
   if (code === 'infeasible') {
@@ -121,27 +112,26 @@ export function mixLines(correction: Correction): Line[] {
         solve: { material: blocked?.wouldSolve ?? '' },
         hasSolve: { text: blocked?.wouldSolve ? 'yes' : 'no' },
       }),
+      ...alsoAdd(blocked?.best ?? []),
     ];
   }
   return [];
 }
 
-type AddedOne = { material: string; container: string; count: number; kg: number };
+/** What comes beside the first material, each on a line of its own. */
+export const alsoAdd = (add: readonly Added[]): Line[] =>
+  add.slice(1).map((one) => say('mix-also-add', addedArgs([one])));
 
-/** `2 barrows of chips (about 49 kg)`, or two such things. */
-export function addedSay(add: readonly AddedOne[]): Say {
-  const each = add.map(({ material, container, count, kg }) =>
-    say('mix-added', {
-      what: { container, count },
-      material: { material },
-      kg: { kg: Math.round(kg) },
-    }),
-  );
-  if (each.length < 2) return each[0] ?? say('mix-added-nothing');
-  return say('mix-added-two', { first: { say: each[0]! }, second: { say: each[1]! } });
+function addedArgs(add: readonly Added[]): Record<string, Arg> {
+  const [first] = add;
+  return {
+    what: { container: first?.container ?? 'barrow', count: first?.count ?? 0 },
+    // One container is named without its number elsewhere; in an advice the number is what matters.
+    one: { text: first?.count === 1 ? '1 ' : '' },
+    material: { material: first?.material ?? 'wood-chips' },
+    kg: { kg: Math.round(first?.kg ?? 0) },
+  };
 }
-
-const addedArgs = (add: readonly AddedOne[]): Record<string, Arg> => ({ added: { say: addedSay(add) } });
 
 /** The figures behind a mix: what went in, what was taken for it, and where that stands written. */
 export function whyMix(mix: Mix): Line[] {

@@ -1,24 +1,7 @@
-import {
-  drumNow,
-  drumRoom,
-  mixLimits,
-  type Picture,
-  type Planned,
-  plannedMix,
-  settingAt,
-  usualKg,
-} from '#core';
-import type { Recipe, Request } from '#records';
+import { drumNow, drumRoom, type Picture, type Planned, plannedMix, siteLimits, usualKg } from '#core';
+import type { Request } from '#records';
 import type { Draft } from '../draft.ts';
-import {
-  addedSay,
-  additionsOf,
-  correctionOf,
-  loadsOf,
-  mixLines,
-  ownFigures,
-  whyMix,
-} from '../matters/mix.ts';
+import { additionsOf, alsoAdd, correctionOf, loadsOf, mixLines, ownFigures, whyMix } from '../matters/mix.ts';
 import { containersOf } from '../reading-context.ts';
 import { say } from '../say.ts';
 
@@ -37,7 +20,7 @@ export function mix(draft: Draft, request: Request): void {
     draft.lines.push(say('mix-nothing-today'));
     return;
   }
-  const correction = correctionOf(draft.picture(), draft.today, parts);
+  const correction = correctionOf(draft.picture(), draft.today, parts, draft.now);
   draft.lines.push(...mixLines(correction));
   draft.why.push(...whyMix(correction.before));
 }
@@ -47,9 +30,8 @@ function expectedOf(load: unknown): Expected[] {
   return (Array.isArray(load) ? load : [load]) as Expected[];
 }
 
-function planOf(picture: Picture, today: string, expected: readonly Expected[]): Planned {
+function planOf(picture: Picture, today: string, now: string, expected: readonly Expected[]): Planned {
   const inDrum = picture.base.drums.length > 0;
-  const recipe = (settingAt(picture, 'recipe', today) as Recipe | undefined) ?? null;
   return plannedMix({
     loads: expected.map((each) => {
       const container = each.container ?? 'cart';
@@ -65,7 +47,8 @@ function planOf(picture: Picture, today: string, expected: readonly Expected[]):
       };
     }),
     additions: additionsOf(picture, today),
-    limits: mixLimits({ place: inDrum ? 'drum' : 'static-pile', recipe }),
+    // Whether there is room is a question of its own (`room`): what is planned is not in yet.
+    limits: { ...siteLimits(picture, today, now), roomLitres: null },
     already: loadsOf(picture, today).filter((part) => part.material === 'wood-chips'),
     inDrum,
   });
@@ -79,23 +62,27 @@ function netTally(picture: Picture, container: string, today: string) {
 }
 
 function beforeTipping(draft: Draft, expected: Expected[]): void {
-  const planned = planOf(draft.picture(), draft.today, expected);
+  const planned = planOf(draft.picture(), draft.today, draft.now, expected);
   const { correction } = planned;
-  const adds =
-    correction.add.length > 0 ? correction.add : (correction.ifWet ?? correction.blocked?.best ?? []);
+  const adds = correction.add.length > 0 ? correction.add : (correction.ifWet ?? []);
+  const [add] = adds;
   if (planned.noWeight.length > 0) {
     const [first] = planned.noWeight;
     draft.lines.push(say('planned-no-weight', { container: { container: first!.container, count: 1 } }));
     return;
   }
+  const [addition] = additionsOf(draft.picture(), draft.today);
   draft.lines.push(
     say(planned.from === 'published' ? 'planned-published' : 'planned', {
       kg: { kg: Math.round(planned.expectedKg) },
       low: { kg: Math.round(planned.lowKg) },
       high: { kg: Math.round(planned.highKg) },
-      added: { say: addedSay(adds) },
+      what: { container: add?.container ?? addition!.container, count: add?.count ?? 0 },
+      one: { text: add?.count === 1 ? '1 ' : '' },
+      chips: { kg: Math.round(add?.kg ?? 0) },
     }),
   );
+  draft.lines.push(...alsoAdd(adds));
   if (planned.firstOnFloor) {
     draft.lines.push(
       say('planned-first-on-floor', { what: { container: planned.firstOnFloor.container, count: 1 } }),
@@ -115,7 +102,7 @@ export function room(draft: Draft, request: Request): void {
   const tally = netTally(picture, 'cart', draft.today);
   const each = tally ? (usualKg(tally)?.typical ?? 50) : 50;
   const kg = each * (request.count ?? 1);
-  const planned = planOf(picture, draft.today, [{ container: 'cart', kg }]);
+  const planned = planOf(picture, draft.today, draft.now, [{ container: 'cart', kg }]);
   const chips = planned.correction.add.reduce((sum, add) => sum + add.kg, 0);
   const answer = drumRoom(
     drum,

@@ -453,21 +453,21 @@ state-closed = closed
 state-ready = ready
 state-gone = gone
 
+mix-basis-typical = typical values
+mix-basis-test = by your test
+mix-also-add = And { $one }{ $what } of { $material } (about { $kg }).
 mix-enough = Mix today: about { $pct } water ({ $range }). Chips are enough; squeeze to be sure: a drop or two.
-mix-wet-add = Wet: about { $pct } water ({ $range }, typical values). Add { $added }, then squeeze: a drop or two is right.
-mix-add = About { $pct } water ({ $range }, typical values). Add { $added }.
-mix-squeeze = About { $pct } water ({ $range }, typical values). Squeeze a handful: a drop or two is right.
-mix-squeeze-or-add = About { $pct } water ({ $range }, typical values). Squeeze: a drop or two is right; if it runs, add { $added }.
-mix-infeasible = About { $pct } water ({ $range }): cannot be put right with what is here ({ $limit }). Best: { $added }.{ $hasSolve ->
+mix-wet-add = Wet: about { $pct } water ({ $range }, { $basis }). Add { $one }{ $what } of { $material } (about { $kg }), then squeeze: a drop or two is right.
+mix-add = About { $pct } water ({ $range }, { $basis }). Add { $one }{ $what } of { $material } (about { $kg }).
+mix-squeeze = About { $pct } water ({ $range }, { $basis }). Squeeze a handful: a drop or two is right.
+mix-squeeze-or-add = About { $pct } water ({ $range }, { $basis }). Squeeze: a drop or two is right; if it runs, add { $one }{ $what } of { $material } (about { $kg }).
+mix-infeasible = About { $pct } water ({ $range }): cannot be put right with what is here ({ $limit }). Best: { $one }{ $what } of { $material }.{ $hasSolve ->
     [yes] {" "}{ CAP($solve) } would solve it.
    *[no] {""}
   }
-mix-added = { $what } of { $material } (about { $kg })
-mix-added-two = { $first } and { $second }
-mix-added-nothing = nothing
 mix-nothing-today = Nothing weighed in today yet. Send "3 carts coming, how many chips?" to plan.
-planned = About { $kg } food ({ $low } to { $high }): { $added }.
-planned-published = About { $kg } food by published weights (they differ much): { $added }. Weigh to be sure.
+planned = About { $kg } food ({ $low } to { $high }): { $one }{ $what } of chips (about { $chips }).
+planned-published = About { $kg } food by published weights (they differ much): { $one }{ $what } of chips (about { $chips }). Weigh to be sure.
 planned-no-weight = Nothing known of what a { $container } weighs here: weigh some first, or set its litres.
 planned-first-on-floor = First { $what } on the drum's floor.
 room-yes = Yes: the drum would be about { $fill } full.
