@@ -43,10 +43,14 @@ export { isCovered } from './duties/cover-pile.ts';
 export {
   type Coded,
   DUTY_KINDS,
+  DUTY_LOGS,
+  DUTY_WHYS,
   type Duty,
   type DutyContext,
   type DutyKind,
+  type DutyLog,
   type DutyRule,
+  type DutyWhy,
   type Fact,
   type Facts,
   HOLD_BACKS,
@@ -248,7 +252,7 @@ export {
 export { emptyPicture, placeOfPile } from './picture/empty.ts';
 export { applyEntry, rebuild } from './picture/fold.ts';
 export { batchAt, drumName, type PlaceKind, placeKind } from './picture/places.ts';
-export { provenThen, ruleSetOf, sanitisingOptionsOf } from './picture/proof.ts';
+export { labStandardOf, provenThen, ruleSetOf, sanitisingOptionsOf } from './picture/proof.ts';
 export { settingAt, settingsNamed } from './picture/setting-at.ts';
 export type * from './picture/types.ts';
 export { isGross, type Load, type LoadWeight, litresOf, weighed } from './picture/weighed.ts';

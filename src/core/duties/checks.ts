@@ -1,7 +1,7 @@
 import { addDays } from '../calendar.ts';
 import { firstDay } from '../period.ts';
 import { own } from '../picture/change.ts';
-import type { DutyContext, DutyRule, Found } from './duty.ts';
+import { coded, type DutyContext, type DutyRule, type Found } from './duty.ts';
 import { everyDays } from './live.ts';
 
 type Check = {
@@ -34,18 +34,16 @@ function found({ chore, everyDays: usual, risk, onlyWithDrum }: Check, context: 
     kind: chore,
     place: null,
     args: {},
-    log: { code: 'check', args: { chore: { term: chore, of: 'chore' } } },
+    log: coded('check', { chore: { term: chore, of: 'chore' } }),
   };
   if (last?.ok === false) {
-    const why = { code: 'check-failed', args: { date: { date: last.localDate } } };
+    const why = coded('check-failed', { date: { date: last.localDate } });
     return [{ ...base, why, by: last.localDate, risk: 4 }];
   }
   const since = last?.localDate ?? firstDay(picture);
   if (since === null) return [];
   const by = addDays(since, everyDays(context, chore, usual));
   if (by > localDate) return [];
-  const why = last
-    ? { code: 'last-checked', args: { date: { date: since } } }
-    : { code: 'never-checked', args: { date: { date: since } } };
+  const why = coded(last ? 'last-checked' : 'never-checked', { date: { date: since } });
   return [{ ...base, why, by, risk, canWait: true, doneHoldsDays: usual - 1 }];
 }

@@ -1,13 +1,13 @@
 import { addDays } from '../calendar.ts';
 import { own } from '../picture/change.ts';
 import type { DayTotals } from '../picture/types.ts';
-import type { DutyContext, DutyRule, Found } from './duty.ts';
+import type { DutyContext, DutyRule, DutyWhy, Found } from './duty.ts';
 
 type Cleaning = {
   chore: 'sweep' | 'wash-lift' | 'wash-containers' | 'clean-tools';
   /** What makes it dirty, on a day's sums. */
   used: (day: DayTotals) => boolean;
-  code: string;
+  code: DutyWhy;
   onlyWithDrum?: boolean;
 };
 

@@ -1,5 +1,5 @@
 import type { Batch } from '../picture/types.ts';
-import type { DutyContext, DutyRule, Found } from './duty.ts';
+import { coded, type DutyContext, type DutyRule, type Found } from './duty.ts';
 import { safeBatches } from './keep-away.ts';
 import { lastOf } from './live.ts';
 import { expected } from './weather.ts';
@@ -30,10 +30,9 @@ export const coverPile: DutyRule = {
       if (isCovered(batch, context)) return [];
       const rain = expected(context, ['rain', 'snow'], RAIN_DAYS);
       if (rain) {
-        const why = {
-          code: rain.expects === 'snow' ? 'snow-expected' : 'rain-expected',
-          args: { date: { date: rain.for } },
-        };
+        const why = coded(rain.expects === 'snow' ? 'snow-expected' : 'rain-expected', {
+          date: { date: rain.for },
+        });
         return [duty(batch, rain.for, 3, why)];
       }
       const turned = lastOf(batch.turns, context);

@@ -24,7 +24,7 @@ export const dischargeDrum: DutyRule = {
         { feedLitresPerDay: feedLitres(context, drum) },
         rules(context),
       );
-      if (!due || due.inDays > AHEAD_DAYS || now.litres <= 0) return [];
+      if (!due || due.inDays > AHEAD_DAYS || now.litres <= 0 || letOutToday(drum, context)) return [];
       return [
         {
           key: `discharge:${drum.name}`,
@@ -42,6 +42,10 @@ export const dischargeDrum: DutyRule = {
       ];
     }),
 };
+
+/** Some was let out today and nobody said how much: it is not asked for again on the same day. */
+const letOutToday = (drum: DrumPicture, { localDate }: DutyContext): boolean =>
+  drum.discharges.some((each) => each.localDate === localDate && each.kg === null && each.litres === null);
 
 function rules({ picture, localDate }: DutyContext) {
   const full = settingAt(picture, 'drum-full', localDate);

@@ -1,3 +1,4 @@
+import type { DoubtCode } from '#records';
 import type { Picture } from '../picture/types.ts';
 
 /** A figure or a name with what it is, so that it can be written in the site's units and the reader's language. */
@@ -58,6 +59,74 @@ export const DUTY_KINDS = [
 ] as const;
 export type DutyKind = (typeof DUTY_KINDS)[number];
 
+/** Why something is due; a held line has the code of its doubt instead. */
+export const DUTY_WHYS = [
+  'smoke',
+  'too-hot',
+  'proving',
+  'closed-unproven',
+  'weekly',
+  'never-read',
+  'last-read',
+  'rise-unknown',
+  'turns-for-proof',
+  'smells',
+  'rise-stalled',
+  'turns-in-curing',
+  'rain-expected',
+  'snow-expected',
+  'turned-open',
+  'filling',
+  'stayed',
+  'used-more-than-known',
+  'days-left',
+  'not-come',
+  'nets-wait',
+  'still-open',
+  'floor-used',
+  'lift-used',
+  'containers-used',
+  'tools-used',
+  'check-failed',
+  'last-checked',
+  'never-checked',
+  'nothing-missing',
+  'results-missing',
+  'sampled',
+  'frost-expected',
+  'cold-air',
+  'weighed-empty',
+  'from-site-file',
+  'runs-out',
+  'ran-out',
+  'own-last-done',
+  'own-never-done',
+] as const;
+export type DutyWhy = (typeof DUTY_WHYS)[number];
+
+/** The messages that log a job, as patterns to be worded. */
+export const DUTY_LOGS = [
+  'reading',
+  'turned',
+  'covered',
+  'discharged',
+  'level',
+  'delivery',
+  'load-from',
+  'answer',
+  'empty',
+  'resolved',
+  'check',
+  'chore',
+  'done-item',
+  'set-date',
+  'own-done',
+  'sample',
+  'release',
+  'lab-result',
+] as const;
+export type DutyLog = (typeof DUTY_LOGS)[number];
+
 export const HOLD_BACKS = ['frozen', 'windy', 'closed', 'postponed'] as const;
 export type HoldBack = (typeof HOLD_BACKS)[number];
 
@@ -70,11 +139,11 @@ export type Duty = {
   /** What else names it: a material, a container, a source, the site's own name for it. */
   args: Facts;
   /** The evidence. */
-  why: Coded;
+  why: Coded<DutyWhy | DoubtCode>;
   by: string;
   risk: 1 | 2 | 3 | 4 | 5;
   /** A message that would log it; null where nothing is to be logged. */
-  log: Coded | null;
+  log: Coded<DutyLog> | null;
   /** What a closed site can leave for later. */
   canWait: boolean;
   /** Nobody can do it now, or it was put off: with the reason. */

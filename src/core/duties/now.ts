@@ -12,6 +12,7 @@ import { answerDoubts, weighEmpty } from './open-lines.ts';
 import { ownDuties } from './own-duties.ts';
 import { readAmbient } from './read-ambient.ts';
 import { readPile } from './read-pile.ts';
+import { chaseResults, releasePile, samplePile } from './release.ts';
 import { permits, reweighEmpty, season } from './season.ts';
 import { stock } from './stock.ts';
 import { turnPile } from './turn-pile.ts';
@@ -28,6 +29,9 @@ export const DUTY_RULES: readonly DutyRule[] = [
   dischargeDrum,
   readDrum,
   readAmbient,
+  releasePile,
+  samplePile,
+  chaseResults,
   stock,
   askSource,
   checks,

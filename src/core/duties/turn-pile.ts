@@ -4,7 +4,7 @@ import { RULE_SET_DATA } from '../heat/rule-sets.ts';
 import { sanitising } from '../heat/sanitising.ts';
 import { ruleSetOf, sanitisingOptionsOf } from '../picture/proof.ts';
 import type { Batch } from '../picture/types.ts';
-import type { Coded, DutyContext, DutyRule, Found } from './duty.ts';
+import type { Coded, DutyContext, DutyRule, DutyWhy, Found } from './duty.ts';
 import { safeBatches } from './keep-away.ts';
 import { everyDays, lastHottest, lastOf, youngSince } from './live.ts';
 import { noTurning } from './weather.ts';
@@ -17,7 +17,7 @@ const SOONER_DAYS = 5;
 /** A pile over this is turned soon, over 70 °C today. @source see DANGER_BAND_DATA */
 const HOT_DAYS = 2;
 
-type Due = { by: string; risk: 2 | 3 | 4; why: Coded; urgent?: boolean };
+type Due = { by: string; risk: 2 | 3 | 4; why: Coded<DutyWhy>; urgent?: boolean };
 
 /** Turning is due when the rule set counts turns, when a pile is too hot or smells, and now and then in curing. */
 export const turnPile: DutyRule = {
@@ -101,6 +101,7 @@ function inCuring(batch: Batch, context: DutyContext): Due | null {
           code: 'turns-in-curing',
           args: {
             turn: { count: turns.length + 1 },
+            turns: { count: turns.length },
             needed: { count: CURING_TURNS },
             date: { date: from },
             days: { count: daysBetween(from, context.localDate) },

@@ -31,6 +31,8 @@ export const drum: Reducers<'discharge' | 'drum-setting'> = {
       out = taken.out.map((load) => ({ ...load, localDate: dates.get(load.entry) ?? now.localDate }));
       next = onDrum(next, name, (each) => ({
         loads: taken.left,
+        // Nobody knows how much is in it after so much of it went out.
+        ...(kg === null && litres === null ? { level: null } : {}),
         discharges: appended(each.discharges, { ...now, kg, litres, to: record.pile ?? null }, AIR_DAYS),
       }));
     }

@@ -1,8 +1,10 @@
 import type { RecordOf } from '#records';
+import { labHolds } from '../heat/labs.ts';
 import { sumKg } from '../weights/sum-kg.ts';
 import { appended, BATCH_DAYS, onBatch, onDay, own, plus, type Reducers } from './change.ts';
 import { addFromPile, joinInto, moveTo, splitFrom } from './joining.ts';
 import { batchAt, batchFor, ceased, isBlank, placeKind, started } from './places.ts';
+import { labStandardOf } from './proof.ts';
 import { quantityOf } from './quantity.ts';
 import type { Moment, Picture } from './types.ts';
 
@@ -74,22 +76,14 @@ export const piles: Reducers<'pile' | 'transfer' | 'removal' | 'screening' | 'sa
     };
     return onBatch(found.picture, found.batch.id, (batch) => ({
       labs: appended(batch.labs, lab, BATCH_DAYS),
-      hold: batch.hold ?? (isPathogen(lab) ? { ...now, why: `lab:${record.analyte}` } : null),
+      hold:
+        batch.hold ??
+        (labHolds(lab, labStandardOf(picture, now.localDate))
+          ? { ...now, why: `lab:${record.analyte}` }
+          : null),
     }));
   },
 };
-
-/**
- * Organisms of which any is too many: found in a sample, nothing leaves the pile until a coordinator says so.
- * @source 40 CFR 503.32(a) (Salmonella as a limit organism; its count limit is judged with the other results);
- * the hold at once is common practice, no source
- */
-const PATHOGENS = /salmonel|listeria|o157/i;
-
-function isPathogen(lab: { analyte: string; value: number | null; qualifier: string | null }): boolean {
-  if (!PATHOGENS.test(lab.analyte)) return false;
-  return lab.qualifier !== 'not-detected' && lab.qualifier !== '<' && lab.value !== 0;
-}
 
 function pileEvent(picture: Picture, record: RecordOf<'pile'>, now: Moment): Picture {
   const { pile, event } = record;

@@ -1,4 +1,5 @@
 import type { RecordOf } from '#records';
+import { probeHolds } from '../heat/probe.ts';
 import { onDay, own, plus, type Reducers } from './change.ts';
 import type { ChoreDone, EndedProblem, Moment, OpenProblem, Picture } from './types.ts';
 
@@ -70,15 +71,14 @@ function meant(open: readonly OpenProblem[], record: RecordOf<'resolved'>): Open
 }
 
 /**
- * How far a check may be off before it has failed: a scale by 1 % or 0.2 kg, a thermometer by 1.5 °C.
- * @source common practice, no source
+ * Whether a check was good: a thermometer as `probeHolds` says, a scale within 1 % or 0.2 kg.
+ * @source see probeHolds; scale: common practice, no source
  */
 function isGood(record: RecordOf<'chore'>): boolean | null {
   if (record.ok != null) return record.ok;
   if (record.reads == null || record.against == null) return null;
-  const off = Math.abs(record.reads - record.against);
-  if (record.chore === 'check-thermometer') return off <= 1.5;
-  return off <= Math.max(0.2, record.against * 0.01);
+  if (record.chore === 'check-thermometer') return probeHolds(record.reads, record.against);
+  return Math.abs(record.reads - record.against) <= Math.max(0.2, record.against * 0.01);
 }
 
 function choreDone(before: ChoreDone | undefined, record: RecordOf<'chore'>, now: Moment): ChoreDone {

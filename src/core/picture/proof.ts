@@ -1,4 +1,5 @@
 import { RULE_SETS, type RuleSetName } from '#records';
+import { LAB_STANDARDS, type LabStandardName } from '../heat/labs.ts';
 import { DAY_COUNTS, type DayCount, type DepthRange } from '../heat/rule-sets.ts';
 import { sanitising } from '../heat/sanitising.ts';
 import type { SanitisingOptions } from '../heat/stretches.ts';
@@ -24,6 +25,12 @@ export function sanitisingOptionsOf(picture: Picture, localDate: string): Saniti
     doubtfulSince: doubt?.since ?? null,
     doubtfulUntil: doubt?.until ?? null,
   };
+}
+
+/** The laboratory standard that the site asks for; null where it asks for none. */
+export function labStandardOf(picture: Picture, localDate: string): LabStandardName | null {
+  const name = settingAt(picture, 'lab-standard', localDate);
+  return LAB_STANDARDS.find((each) => each === name) ?? null;
 }
 
 function depthOf(value: unknown): DepthRange | null {

@@ -41,7 +41,7 @@ function splitName(name: string): [string, string | null] {
 export function settingsNamed(picture: Settled, name: string): SettingLine[] {
   const told = Object.hasOwn(picture.settings, name) ? picture.settings[name]! : [];
   const value = baseValue(picture.base, name);
-  return value === undefined || value === null ? told : [{ from: '', value, entry: 0 }, ...told];
+  return value === undefined || value === null ? told : [{ from: '', at: null, value, entry: 0 }, ...told];
 }
 
 /**

@@ -3,7 +3,7 @@ import { sumKg } from '../weights/sum-kg.ts';
 import { onBatch, onDay, own, type Reducers, without } from './change.ts';
 import { settlePending } from './intake.ts';
 import { batchAt } from './places.ts';
-import type { Moment, Picture } from './types.ts';
+import type { Moment, Picture, SettingLine } from './types.ts';
 
 export const settings: Reducers<'setting' | 'void' | 'duty' | 'duty-note' | 'hours' | 'note'> = {
   setting: (picture, record, now) => {
@@ -63,14 +63,20 @@ function nameParts(name: string): [string, string | null] {
 function withSetting(picture: Picture, record: BookRecordOf<'setting'>, now: Moment): Picture {
   const line = {
     from: record.from?.slice(0, 10) ?? now.localDate,
+    at: record.from ? null : now.at,
     value: record.value ?? null,
     entry: now.entry,
   };
   const before = own(picture.settings, record.name) ?? [];
-  const lines = [...before, line].sort((a, b) =>
-    a.from < b.from ? -1 : a.from > b.from ? 1 : a.entry - b.entry,
-  );
+  const lines = [...before, line].sort(bySetting);
   return { ...picture, settings: { ...picture.settings, [record.name]: lines } };
+}
+
+/** By day, then by the moment it was told, then by number: the last that holds is the one in force. */
+function bySetting(a: SettingLine, b: SettingLine): number {
+  if (a.from !== b.from) return a.from < b.from ? -1 : 1;
+  const [at, other] = [a.at ?? '', b.at ?? ''];
+  return at === other ? a.entry - b.entry : at < other ? -1 : 1;
 }
 
 function closed(picture: Picture, record: BookRecordOf<'setting'>, now: Moment): Picture {

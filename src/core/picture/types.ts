@@ -134,8 +134,8 @@ export type PendingNet = Moment & {
   batch: string | null;
 };
 export type Stock = { litres: number | null; kg: number | null; since: Moment | null; usedKg: number };
-/** A setting holds from a local day; its line's number tells it from what was logged earlier on that day. */
-export type SettingLine = { from: string; value: unknown; entry: number };
+/** A setting holds from a local day, or (where no day was said) from the moment `at` it was told. */
+export type SettingLine = { from: string; at: string | null; value: unknown; entry: number };
 export type ChoreDone = Moment & {
   reads: number | null;
   against: number | null;

@@ -43,7 +43,8 @@ export function tareAt(
 }
 
 const byDay = (a: Dated, b: Dated): number =>
-  a.from < b.from ? -1 : a.from > b.from ? 1 : a.entry - b.entry;
+  ordered(a.from, b.from) || ordered(a.at ?? '', b.at ?? '') || a.entry - b.entry;
+const ordered = (a: string, b: string): number => (a < b ? -1 : a > b ? 1 : 0);
 
 function datedTares(timeline: SettingTimeline, base: BaseContainers, name: string): Dated[] {
   const lines: Dated[] = [];

@@ -297,6 +297,19 @@ const CASES: Case[] = [
     done: ['2026-06-01T12:00', { kind: 'setting', name: 'permit:site', value: '2027-06-30' }],
   },
   {
+    rule: 'results that have not come in are asked for after three weeks',
+    key: 'results:pile B',
+    before: [['2026-05-04T08:00', { kind: 'sample', pile: 'pile B' }]],
+    notYet: '2026-05-24T12:00',
+    due: '2026-05-25T12:00',
+    why: 'sampled',
+    by: '2026-05-25',
+    done: [
+      '2026-05-26T12:00',
+      { kind: 'lab-result', place: 'pile B', analyte: 'lead', value: 40, unit: 'mg/kg' },
+    ],
+  },
+  {
     rule: 'a duty of the site comes round on its weekday',
     key: 'own:check extinguishers',
     before: [['2026-05-04T08:00', { kind: 'duty', name: 'check extinguishers', every: 'friday' }]],
@@ -327,6 +340,61 @@ describe.each(CASES)('$rule', (each) => {
   test('it is gone once the real thing is logged', () => {
     const book = written([each.done]);
     expect(job(book, each.after ?? `${each.done[0].slice(0, 10)}T18:00`, each.key)).toBeNull();
+  });
+});
+
+describe('at the end of curing', () => {
+  /** Proven, turned twice, cured and cooled to the air, with moisture right. */
+  function cured(more: Line[] = []): Book {
+    const book = new Book();
+    const log = (day: number, record: Written, clock = '08:00'): void => {
+      const date = new Date(Date.UTC(2026, 4, 1 + day)).toISOString().slice(0, 10);
+      book.log(`${date}T${clock}`, record);
+    };
+    for (const [at, record] of more.filter(([at]) => at < '2026-05-01')) book.log(at, record);
+    log(0, cart(66.5, { place: 'pile B' }), '07:00');
+    log(0, pile('full'), '09:00');
+    for (const day of [1, 2, 3]) log(day, reading('pile B', 60));
+    log(10, { kind: 'turning', pile: 'pile B' });
+    log(12, reading('pile B', 48));
+    log(25, { kind: 'turning', pile: 'pile B' });
+    for (const day of [28, 35, 42, 49, 56]) {
+      log(day, reading('ambient', 18), '07:50');
+      log(day, reading('pile B', day === 28 ? 30 : 21));
+    }
+    log(55, { kind: 'moisture', place: 'pile B', feel: 'right' });
+    for (const [at, record] of more.filter(([at]) => at >= '2026-05-01')) book.log(at, record);
+    return book;
+  }
+
+  test('a pile of which nothing is missing is looked at, until somebody says that it is ready', () => {
+    const book = cured();
+    expect(job(book, '2026-06-26T12:00', 'release:pile B')).toMatchObject({
+      kind: 'release-pile',
+      why: { code: 'nothing-missing' },
+      log: { code: 'release' },
+    });
+    book.log('2026-06-26T13:00', pile('ready'));
+    expect(job(book, '2026-06-26T14:00', 'release:pile B')).toBeNull();
+  });
+
+  test('a hold keeps it from being spoken of', () => {
+    const book = cured();
+    book.log('2026-06-26T09:00', { kind: 'setting', name: 'hold:pile B', value: 'smells odd' });
+    expect(job(book, '2026-06-26T12:00', 'release:pile B')).toBeNull();
+    book.log('2026-06-26T13:00', { kind: 'setting', name: 'hold:pile B', value: false });
+    expect(job(book, '2026-06-26T14:00', 'release:pile B')).not.toBeNull();
+  });
+
+  test('where results are asked for, a sample, then its results', () => {
+    const book = cured([['2026-04-30T08:00', { kind: 'setting', name: 'lab-standard', value: 'us-503' }]]);
+    expect(job(book, '2026-06-26T12:00', 'release:pile B')).toBeNull();
+    expect(job(book, '2026-06-26T12:00', 'sample:pile B')).toMatchObject({
+      why: { code: 'results-missing' },
+    });
+    book.log('2026-06-26T13:00', { kind: 'sample', pile: 'pile B' });
+    expect(job(book, '2026-06-26T14:00', 'sample:pile B')).toBeNull();
+    expect(job(book, '2026-06-26T14:00', 'results:pile B')).toBeNull();
   });
 });
 
