@@ -37,9 +37,18 @@ export function batchAt(picture: Pick<Picture, 'batches' | 'places'>, place: str
 export const isBlank = (batch: Batch): boolean =>
   batch.startedAt === null &&
   batch.state === 'open' &&
-  [batch.readings, batch.turns, batch.covers, batch.moisture, batch.joinings, batch.removals].every(
-    (list) => list.length === 0,
-  );
+  batch.level === null &&
+  batch.hold === null &&
+  [
+    batch.readings,
+    batch.turns,
+    batch.covers,
+    batch.moisture,
+    batch.joinings,
+    batch.removals,
+    batch.samples,
+    batch.labs,
+  ].every((list) => list.length === 0);
 
 /** The picture with a new batch at a place; what was there before is gone from it. */
 export function started(picture: Picture, place: string, now: Moment): { picture: Picture; batch: Batch } {
