@@ -59,6 +59,14 @@ export function slashFraction(tokens: Token[], at: number): (Fraction & { proper
   return { value: over / under, end: at + 3, proper: over < under };
 }
 
+/** Whether the word at `at` is a unit, or with the next one the beginning of one (`por ciento`). */
+export function beginsUnit(tokens: Token[], at: number): boolean {
+  const node = tokens[at]!.lexicon.units.next!.get(tokens[at]!.key);
+  if (!node) return false;
+  const next = tokens[at + 1];
+  return node.unit !== undefined || node.degrees || (next !== undefined && node.next?.has(next.key) === true);
+}
+
 /** Whether a singular ordinal behind an article is a share (`a third of it`) and no rank (`a third cart`). */
 export function sharesBefore(tokens: Token[], at: number): boolean {
   const token = tokens[at];

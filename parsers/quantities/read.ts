@@ -134,6 +134,8 @@ function withUnits(tokens: Token[], numbers: Found[], general: boolean): Draft[]
         (draft.unit === null || draft.unit in TIME_UNITS || !(next && next.flags & F.of))
       )
         continue;
+    } else if (found.kind === 'words' || found.kind === 'digits') {
+      if (andHalf(tokens, draft)) taken = draft.to;
     }
     drafts.push(draft);
   }
@@ -152,16 +154,29 @@ function belowZero(tokens: Token[], draft: Draft): void {
   draft.end = tokens[draft.to - 1]!.end;
 }
 
-/** `cinco kilos y medio`, `an hour and a half`, `deux heures et demie`. */
+/** `cinco kilos y medio`, `an hour and a half`, `deux heures et demie`; `deux ans et demi`, two years and a half. */
 function andHalf(tokens: Token[], draft: Draft): boolean {
-  const word = wordAt(tokens, draft.to);
+  let at = draft.to;
+  if (!draft.hasUnit) {
+    const thing = tokens[at];
+    if (thing?.kind !== WORD || thing.gap === LINE || (thing.word && thing.word.flags !== F.common))
+      return false;
+    at++;
+  }
+  const word = wordAt(tokens, at);
   if (!word || !(word.flags & F.and) || !Number.isInteger(draft.value)) return false;
-  const fraction = properFraction(tokens, draft.to + 1);
+  const fraction = properFraction(tokens, at + 1);
   if (!fraction) return false;
+  const half = [at + 1, at + 2].some((i) => i < fraction.end && (wordAt(tokens, i)?.flags ?? 0) & F.half);
   const after = tokens[fraction.end];
-  const another = after && after.gap !== LINE && readUnit(tokens, fraction.end, true, true, true);
-  if (another) return false;
-  draft.value += fraction.value;
+  if (after?.kind === WORD && after.gap !== LINE) {
+    if (readUnit(tokens, fraction.end, true, true, true)) return false;
+    // `2 kilos and 3/4 bucket`, `two carts and a half bucket`
+    const loose = half && draft.hasUnit && !((wordAt(tokens, at + 1)?.flags ?? 0) & F.article);
+    if (!loose && !((after.word?.flags ?? 0) & (F.common | F.of | F.and))) return false;
+  }
+  if (!half && !draft.hasUnit) return false;
+  draft.value += draft.value < 0 ? -fraction.value : fraction.value;
   draft.to = fraction.end;
   draft.end = tokens[fraction.end - 1]!.end;
   return true;

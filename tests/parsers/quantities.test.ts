@@ -297,6 +297,17 @@ describe('any text at all', () => {
   });
 });
 
+describe('the worked examples beside the exports', () => {
+  it('hold', () => {
+    expect(readNumbers('2 1/2 buckets', ['en'])).toEqual([
+      { start: 0, end: 5, text: '2 1/2', value: 2.5, kind: 'mixed' },
+    ]);
+    expect(readQuantities('5 ft 2 in', ['en'])).toEqual([
+      { start: 0, end: 9, text: '5 ft 2 in', value: 5.166666666666667, unit: 'ft' },
+    ]);
+  });
+});
+
 describe('numbers for the trade', () => {
   const of = (text: string, languages: Language[] = ['en']) => readNumbers(text, languages);
 

@@ -86,6 +86,8 @@ export const frUnits: UnitWords = {
     j: 'd',
     'pour cent': '%',
     'pour cents': '%',
+    'p 100': '%',
+    'pour 100': '%',
     pourcent: '%',
     pourcents: '%',
     pourcentage: '%',
