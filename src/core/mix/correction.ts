@@ -37,7 +37,8 @@ const HARD: readonly LimitCode[] = ['cap', 'room', 'stock'];
  * always the caps on fines, the stock, the room. Among equally few containers the lighter are chosen. A
  * least-mass answer is not sought: it picks the driest and finest stuff, which packs.
  * Moisture and C:N are corrected only where the likely range lies outside the window, or a test of the mix
- * says so: no advice inside the error. Throws a RangeError for a container with no mass or no volume.
+ * says so: no advice inside the error. A test that finds the moisture right also outweighs the floor.
+ * Throws a RangeError for a container with no mass or no volume.
  * @source see `mixLimits`; integer linear program.
  * @example correctionFor({ parts: [{ material: 'food-scraps', kg: 150 }], additions: [{ material: 'wood-chips', container: 'barrow', kg: 24.65, litres: 85, stock: null }], limits: mixLimits({ place: 'drum' }) }).add // [{ material: 'wood-chips', container: 'barrow', count: 4, kg: 98.6, litres: 340 }]
  */
@@ -147,6 +148,9 @@ function insideError(before: Mix, { limits, parts }: CorrectionInput): Set<Limit
   const ratio = structureRatio(parts);
   const floor = limits.structurePerFeed;
   if (ratio && ratio.typical < floor && ratio.high >= floor) codes.add('structure');
+  // The floor guards against a wet, closed mix; a hand that finds it right outweighs a rule of thumb.
+  const tested = before.test?.moisturePct?.typical ?? null;
+  if (tested !== null && tested >= low && tested <= high) codes.add('structure');
   return codes;
 }
 

@@ -65,7 +65,7 @@ describe('the mix of the day', () => {
   test('a squeeze of the drum overrides the sum, until the next load', () => {
     const book = new Book();
     book.log('2026-05-12T08:00', cart(66.5));
-    book.log('2026-05-12T08:01', chips(32));
+    book.log('2026-05-12T08:01', chips(12));
     book.log('2026-05-12T09:00', { kind: 'moisture', place: 'drum', feel: 'right' });
     expect(correction(book.picture())).toMatchObject({
       code: 'enough',
