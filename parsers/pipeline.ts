@@ -1,10 +1,10 @@
 import type { Assumption, Doubt, FieldRecord, ParsedMessage, Request, Taken } from '#records';
 import type { ReadContext } from './context.ts';
 import { type Danger, readDanger } from './danger.ts';
-import { type DateSpanLike, datesIn } from './dates.ts';
 import { pointInto } from './grammar/words.ts';
 import { approximations, corrections, places, units, wordNumbers } from './prepare.ts';
 import { type Carry, type Item, isSoft } from './reading.ts';
+import { datesIn, plainAt, type SaidDate } from './said-dates.ts';
 import { type Reading, readSentence } from './sentences.ts';
 import { type Plain, plain, sliceOf, spanOf } from './text.ts';
 import { scan, sense, type Tok, understand } from './tokens.ts';
@@ -27,7 +27,7 @@ type Found = {
   b: number;
   at: number;
   rule: string;
-  date: DateSpanLike | null;
+  date: SaidDate | null;
   carried: boolean;
 };
 
@@ -50,14 +50,18 @@ export function readMessage(text: string, context: ReadContext): ParsedMessage {
   }
   const vocabulary = vocabularyFor(context);
   const dangers = readDanger(text);
-  const dates = datesIn(message, context);
+  const dates = datesIn(message, context, vocabulary);
   // The order matters: phrases before numbers in words (`three quarters of`), units before places (`41 C`),
   // places before corrections (`turned B, no wait C`).
   let tokens = understand(
     scan(
       message,
       vocabulary.elisions,
-      dates.map((date) => ({ start: date.start, end: date.end, token: { when: date.when, span: date } })),
+      dates.map((date) => ({
+        start: date.start,
+        end: date.end,
+        token: { when: date.when ?? date.ahead, ahead: date.ahead, span: date },
+      })),
     ),
     vocabulary,
   );
@@ -67,11 +71,13 @@ export function readMessage(text: string, context: ReadContext): ParsedMessage {
   const found: Found[] = [];
   const unread: [number, number][] = [];
   const carry: Carry = { place: null, container: null, source: null };
-  let heading: DateSpanLike | null = null;
+  let heading: SaidDate | null = null;
   for (const sentence of sentencesOf(tokens)) {
     if (sentence.tokens.length === 0) continue;
-    const opening = sentence.opens ? openingDate(sentence.tokens) : null;
-    if (opening) heading = opening;
+    for (const tok of sentence.tokens) {
+      const said = tok.k === 'd' ? (tok.date!.span as SaidDate) : null;
+      if (said?.heading) heading = said;
+    }
     const {
       readings,
       chunks,
@@ -116,7 +122,7 @@ function alarm(
   dangers: readonly Danger[],
   tokens: readonly Tok[],
   message: Plain,
-  heading: DateSpanLike | null,
+  heading: SaidDate | null,
 ): void {
   for (const danger of dangers) {
     out.danger.push({ what: danger.what, topic: danger.topic });
@@ -140,14 +146,6 @@ function alarm(
     found.push({ item: { record }, a, b, at: a, rule: 'danger', date: heading, carried: heading !== null });
   }
   found.sort((x, y) => x.at - y.at);
-}
-
-/** The position in the plain text of a position in what was typed. */
-function plainAt(message: Plain, index: number): number {
-  if (!message.map) return index;
-  let at = 0;
-  while (at < message.map.length - 1 && message.map[at]! < index) at++;
-  return at;
 }
 
 /** `note: …` keeps the writer's words as they are. */
@@ -184,27 +182,24 @@ function sentencesOf(tokens: readonly Tok[]): Sentence[] {
   return out;
 }
 
-function openingDate(tokens: readonly Tok[]): DateSpanLike | null {
-  for (const tok of tokens) {
-    if (tok.k === 'd') return tok.date!.span as DateSpanLike;
-    if (!isSoft(tok) && !tok.senses.some((s) => s.cls === 'fill' || s.cls === 'prep' || s.cls === 'article'))
-      return null;
-  }
-  return null;
-}
-
 /** The date inside a reading, else one that stands alone in its stretch between commas. */
 function dateOf(
   reading: Reading,
   tokens: readonly Tok[],
   chunks: readonly { a: number; b: number }[],
-): DateSpanLike | null {
+): SaidDate | null {
   for (let k = reading.a; k < reading.b; k++)
-    if (tokens[k]!.k === 'd') return tokens[k]!.date!.span as DateSpanLike;
+    if (tokens[k]!.k === 'd') return tokens[k]!.date!.span as SaidDate;
   for (const chunk of chunks) {
-    if (reading.a < chunk.a || reading.a >= chunk.b) continue;
+    const inside = reading.a >= chunk.a && reading.a < chunk.b;
+    const alone = tokens
+      .slice(chunk.a, chunk.b)
+      .every(
+        (tok) => tok.k === 'd' || isSoft(tok) || tok.senses.some((s) => s.cls === 'fill' || s.cls === 'prep'),
+      );
+    if (!inside && !alone) continue;
     for (let k = chunk.a; k < chunk.b; k++)
-      if (tokens[k]!.k === 'd') return tokens[k]!.date!.span as DateSpanLike;
+      if (tokens[k]!.k === 'd') return tokens[k]!.date!.span as SaidDate;
   }
   return null;
 }
@@ -238,7 +233,7 @@ function emit(out: ParsedMessage, found: readonly Found[], message: Plain, conte
     }
     const dated = <T extends { kind: string }>(record: T): T => ({
       ...record,
-      ...(one.date?.when && !('when' in record) && { when: one.date.when }),
+      ...whenOf(record, one.date),
       said,
     });
     if ('doubt' in one.item) {
@@ -246,7 +241,7 @@ function emit(out: ParsedMessage, found: readonly Found[], message: Plain, conte
       continue;
     }
     const record = dated(one.item.record);
-    if (one.date?.problem) {
+    if (one.date?.problem && record.kind !== 'weather') {
       out.doubts.push({
         record: bareWhen(record),
         why: one.date.problem,
@@ -266,6 +261,12 @@ function emit(out: ParsedMessage, found: readonly Found[], message: Plain, conte
     out.typed.push(one.item.typed ?? null);
   }
   void context;
+}
+
+function whenOf(record: { kind: string }, date: SaidDate | null): { when?: string } {
+  const when =
+    record.kind === 'weather' && !('observed' in record && record.observed) ? date?.ahead : date?.when;
+  return when && !('when' in record) ? { when } : {};
 }
 
 const bareWhen = (record: FieldRecord) => {

@@ -26,7 +26,7 @@ export type Num = {
   negative?: boolean;
 };
 
-export type DateTok = { when?: string; problem?: string; candidates?: string[]; span: unknown };
+export type DateTok = { when?: string | undefined; ahead?: string | undefined; span: unknown };
 
 /** One token: a word or phrase (`w`), number (`n`), punctuation (`p`) or date (`d`), with its meanings. */
 export type Tok = {

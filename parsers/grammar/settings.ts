@@ -320,7 +320,7 @@ export const closed: Reader = {
       ['until', 'since', 'be', 'dateword', 'intent'],
     );
     if (!slots || scope.asked || slots.dates.length === 0 || slots.dates.length > 2) return null;
-    const [from, to] = slots.dates.map((tok) => tok.date!.when?.slice(0, 10));
+    const [from, to] = slots.dates.map((tok) => (tok.date!.ahead ?? tok.date!.when)?.slice(0, 10));
     const untilOnly =
       slots.dates.length === 1 && slots.get('until').length > 0 && slots.get('since').length === 0;
     return [

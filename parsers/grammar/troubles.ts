@@ -333,7 +333,7 @@ export const weather: Reader = {
     const mm = fell ? fell.value * (fell.unit === 'mm' ? 1 : fell.unit === 'cm' ? 10 : 25.4) : undefined;
     const ahead =
       slots.get('forecast').length > 0 ||
-      slots.dates.some((tok) => (tok.date!.when ?? '').slice(0, 10) > scope.context.nowLocal.slice(0, 10));
+      slots.dates.some((tok) => (tok.date!.ahead ?? '').slice(0, 10) > scope.context.nowLocal.slice(0, 10));
     const past =
       slots.get('weather').some((tok) => sense(tok, 'fell') !== undefined) ||
       slots.get('observed').length > 0 ||
@@ -343,7 +343,7 @@ export const weather: Reader = {
       !past &&
       !ahead &&
       slots.dates.length > 0 &&
-      slots.dates.every((tok) => (tok.date!.when ?? '').slice(0, 10) < scope.context.nowLocal.slice(0, 10))
+      slots.dates.every((tok) => (tok.date!.ahead ?? '').slice(0, 10) < scope.context.nowLocal.slice(0, 10))
     )
       return null;
     if (past && !ahead && mm === undefined && slots.dates.length === 0 && slots.get('observed').length === 0)

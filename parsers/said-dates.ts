@@ -1,0 +1,88 @@
+import type { DoubtCode } from '#records';
+import type { ReadContext } from './context.ts';
+import type { Vocabulary } from './lexicon.ts';
+import type { Plain } from './text.ts';
+import { type DateSpan, findDates, findForecastDates } from './when.ts';
+
+/** A date said in the message, by positions in its plain text. */
+export type SaidDate = {
+  start: number;
+  end: number;
+  when?: string | undefined;
+  /** The same words read as a date that may lie ahead: for weather and for days off. */
+  ahead?: string | undefined;
+  future: boolean;
+  problem?: DoubtCode | undefined;
+  choices: readonly string[];
+  heading: boolean;
+};
+
+const CODES: Readonly<Record<string, DoubtCode>> = {
+  impossible: 'date-impossible',
+  'contradicts-weekday': 'date-contradicts',
+  'weekday-is-today': 'date-today-or-last',
+  'in-future': 'date-in-future',
+  ambiguous: 'date-contradicts',
+};
+const WORDS = /\p{L}+/gu;
+
+/** The dates said in a message, in order; each also as a forecast where the message speaks of what is to come. */
+export function datesIn(message: Plain, context: ReadContext, vocabulary: Vocabulary): SaidDate[] {
+  const spans = findDates(message.original, [], context);
+  const looksAhead =
+    spans.length === 0
+      ? speaksOf(message.text, vocabulary, 'weather')
+      : speaksAhead(message.text, vocabulary);
+  const ahead = looksAhead ? findForecastDates(message.original, [], context) : [];
+  const out = spans.map((span) =>
+    saidDate(
+      span,
+      ahead.find((one) => one.start < span.end && one.end > span.start),
+      message,
+    ),
+  );
+  for (const one of ahead)
+    if (!spans.some((span) => one.start < span.end && one.end > span.start))
+      out.push({ ...saidDate(one, one, message), when: undefined, future: true });
+  return out.sort((a, b) => a.start - b.start);
+}
+
+function saidDate(span: DateSpan, ahead: DateSpan | undefined, message: Plain): SaidDate {
+  return {
+    start: plainAt(message, span.start),
+    end: plainAt(message, span.end),
+    when: span.when,
+    ahead: ahead?.when ?? span.when,
+    future: span.future ?? false,
+    problem: span.problem && CODES[span.problem],
+    choices: span.choices ?? [],
+    heading: span.heading,
+  };
+}
+
+const speaksAhead = (text: string, vocabulary: Vocabulary) =>
+  speaksOf(text, vocabulary, 'weather') || speaksOf(text, vocabulary, 'req');
+
+function speaksOf(text: string, vocabulary: Vocabulary, cls: string): boolean {
+  for (const [word] of text.matchAll(WORDS)) {
+    const node = vocabulary.root.get(word);
+    if (node?.senses?.some((sense) => sense.cls === cls)) return true;
+    if (cls === 'weather' && node?.next)
+      for (const child of node.next.values())
+        if (child.senses?.some((sense) => sense.cls === cls)) return true;
+  }
+  return false;
+}
+
+/** The position in the plain text of a position in what was typed. */
+export function plainAt(message: Plain, index: number): number {
+  if (!message.map) return index;
+  let low = 0;
+  let high = message.map.length - 1;
+  while (low < high) {
+    const mid = (low + high) >> 1;
+    if (message.map[mid]! < index) low = mid + 1;
+    else high = mid;
+  }
+  return low;
+}
