@@ -23,15 +23,15 @@ export function quantitiesLine(line: string, language?: Language): string {
   );
 }
 
-/** `read --quantities`: writes one JSON array for each line that comes in, a blank one included. */
+/** `read --quantities`: writes one JSON array for each line that comes in, a blank one included; `write` ends it. */
 export async function readQuantitiesCommand(
   lines: AsyncIterable<string>,
-  write: (line: string) => void,
+  write: (line: string) => void | Promise<void>,
   language?: Language,
 ): Promise<void> {
   let first = true;
   for await (const line of lines) {
-    write(`${quantitiesLine(first && line.startsWith(BOM) ? line.slice(1) : line, language)}\n`);
+    await write(quantitiesLine(first && line.startsWith(BOM) ? line.slice(1) : line, language));
     first = false;
   }
 }

@@ -410,25 +410,25 @@ describe('read --quantities', () => {
     async function* typed() {
       yield* lines;
     }
-    await readQuantitiesCommand(typed(), (line) => out.push(line), language);
+    await readQuantitiesCommand(typed(), (line) => void out.push(line), language);
     return out;
   };
 
   it('writes one JSON array a line; a BOM, a CR and blank lines are accepted', async () => {
     expect(await run(['\ufeff5 ft 2 in\r', '', 'no number', '66,5 kg\\n7'])).toEqual([
-      '[{"text":"5 ft 2 in","start":0,"end":9,"value":5.166666666666667,"unit":"ft"}]\n',
-      '[]\n',
-      '[]\n',
-      '[{"text":"66,5 kg","start":0,"end":7,"value":66.5,"unit":"kg"},{"text":"7","start":9,"end":10,"value":7,"unit":null}]\n',
+      '[{"text":"5 ft 2 in","start":0,"end":9,"value":5.166666666666667,"unit":"ft"}]',
+      '[]',
+      '[]',
+      '[{"text":"66,5 kg","start":0,"end":7,"value":66.5,"unit":"kg"},{"text":"7","start":9,"end":10,"value":7,"unit":null}]',
     ]);
   });
 
   it('reads in the language told', async () => {
     expect(await run(['1,250'], 'en')).toEqual([
-      '[{"text":"1,250","start":0,"end":5,"value":1250,"unit":null}]\n',
+      '[{"text":"1,250","start":0,"end":5,"value":1250,"unit":null}]',
     ]);
     expect(await run(['1,250'], 'fr')).toEqual([
-      '[{"text":"1,250","start":0,"end":5,"value":1.25,"unit":null}]\n',
+      '[{"text":"1,250","start":0,"end":5,"value":1.25,"unit":null}]',
     ]);
   });
 });
