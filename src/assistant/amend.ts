@@ -1,6 +1,6 @@
 import { type ReadContext, readMessage } from '#parsers';
 import { type Entry, FieldRecord, type ParsedMessage, type Request, toCelsius, toKg } from '#records';
-import { rememberLast } from './decide.ts';
+import { offerUndo, rememberLast } from './decide.ts';
 import type { Draft } from './draft.ts';
 import { entryLine } from './entry-lines.ts';
 import { matters } from './matters/index.ts';
@@ -8,6 +8,7 @@ import { repliedEntries } from './questions.ts';
 import { lastOfSender } from './reading-context.ts';
 import { say } from './say.ts';
 import { settingsOf } from './settings-of.ts';
+import { mayUndo } from './undo.ts';
 
 /** Writes `record` in the place of an older line and says so. */
 export function replace(draft: Draft, old: Entry, record: FieldRecord, typed: string | null = null): Entry {
@@ -17,11 +18,9 @@ export function replace(draft: Draft, old: Entry, record: FieldRecord, typed: st
     // Where the day did not change the line keeps its moment, so that its place in the book does not.
     ...(record.when === (old.record as { when?: string }).when ? { happenedAt: old.happenedAt } : {}),
   });
-  draft.lines.push([
-    say('amended', { entry: { entry: entry.number }, old: { entry: old.number } }),
-    ...entryLine(draft, entry),
-  ]);
+  draft.lines.push([...entryLine(draft, entry), say('part-replaces', { old: { entry: old.number } })]);
   rememberLast(draft, [entry.number]);
+  offerUndo(draft, [entry.number]);
   draft.lines.push(...matters(draft, [entry]));
   return entry;
 }
@@ -36,6 +35,10 @@ export function amend(draft: Draft, request: Request): void {
     if (record) {
       const checked = FieldRecord.safeParse(record);
       if (!checked.success) break;
+      if (!mayUndo(draft, entry)) {
+        draft.lines.push(say('not-yours', { entry: { entry: entry.number } }));
+        return;
+      }
       replace(draft, entry, checked.data, String(to));
       return;
     }
@@ -120,13 +123,24 @@ const asNumber = (value: string | number): number | null => {
   return match ? Number(match[1]!.replace(',', '.')) : null;
 };
 
+/** A line as it stands: where it was replaced, the one that took its place; null where it was taken back. */
+function standing(draft: Draft, number: number): Entry | null {
+  let entry = draft.book.entry(draft.siteId, number);
+  while (entry && entry.voidedBy !== null) {
+    const next = draft.book.entry(draft.siteId, entry.voidedBy);
+    if (!next || next.record.kind === 'void') return null;
+    entry = next;
+  }
+  return entry;
+}
+
 /** Replying to an entry's message with `56.2`, `was net`, `yesterday` or `pile C` amends that entry. */
 export function amendByReply(draft: Draft, parsed: ParsedMessage, context: ReadContext): boolean {
   const numbers = repliedEntries(draft);
   if (numbers.length === 0 || parsed.requests.some((request) => request.request !== 'amend')) return false;
   const old = numbers
-    .map((number) => draft.book.entry(draft.siteId, number))
-    .find((entry) => entry !== null && entry.voidedBy === null && entry.held === null);
+    .map((number) => standing(draft, number))
+    .find((entry) => entry !== null && entry.held === null);
   if (!old || parsed.records.length > 0 || parsed.doubts.length > 0 || parsed.danger.length > 0) return false;
   const text = draft.incoming.text.trim();
   const date = dateAlone(text, context);
@@ -135,6 +149,10 @@ export function amendByReply(draft: Draft, parsed: ParsedMessage, context: ReadC
   const record = amended(draft, old.record as FieldRecord, parsed.requests[0]?.from ?? null, to);
   const checked = record ? FieldRecord.safeParse(record) : null;
   if (!checked?.success) return false;
+  if (!mayUndo(draft, old)) {
+    draft.lines.push(say('not-yours', { entry: { entry: old.number } }));
+    return true;
+  }
   replace(draft, old, checked.data, typeof to === 'string' && NUMBER.test(to) ? to : null);
   return true;
 }

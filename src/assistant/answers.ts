@@ -1,5 +1,5 @@
 import type { Entry, FieldRecord } from '#records';
-import { rememberLast } from './decide.ts';
+import { offerUndo, rememberLast } from './decide.ts';
 import type { Draft } from './draft.ts';
 import { entryLine } from './entry-lines.ts';
 import { matters } from './matters/index.ts';
@@ -27,6 +27,10 @@ export function settle(draft: Draft, heldNumber: number, records: FieldRecord[] 
     }),
   );
   for (const entry of written) draft.lines.push(entryLine(draft, entry));
+  offerUndo(
+    draft,
+    written.map((entry) => entry.number),
+  );
   rememberLast(
     draft,
     written.map((entry) => entry.number),
@@ -35,7 +39,10 @@ export function settle(draft: Draft, heldNumber: number, records: FieldRecord[] 
 }
 
 export function drop(draft: Draft, held: Entry): void {
-  draft.add({ kind: 'void', voids: held.number, why: 'dropped' }, { voids: [held.number] });
+  draft.add(
+    { kind: 'void', voids: held.number, why: 'dropped' },
+    { voids: [held.number], happenedAt: draft.now },
+  );
   draft.lines.push(say('dropped', { entry: { entry: held.number } }));
   remember(draft, null);
 }

@@ -136,6 +136,7 @@ export function makeAssistant(parts: {
       mayDecide: person?.coordinator === true || !book.people(incoming.site).some((each) => each.coordinator),
       manner,
       now: incoming.sentAt,
+      happenedAt: incoming.sentAt,
       today: manner.today,
       before,
       picture: () => {
@@ -154,7 +155,15 @@ export function makeAssistant(parts: {
       add: (record, more = {}) => {
         const [entry] = book.append(
           incoming.site,
-          [newEntry(record, more, incoming, person, manner)],
+          [
+            newEntry(
+              record,
+              { happenedAt: momentOf(record, draft.happenedAt, manner), ...more },
+              incoming,
+              person,
+              manner,
+            ),
+          ],
           message.id,
         );
         draft.entries.push(entry!);
@@ -168,12 +177,12 @@ export function makeAssistant(parts: {
 
   function newEntry(
     record: BookRecord | (Record<string, unknown> & { kind: string }),
-    more: AddMore,
+    more: AddMore & { happenedAt: string },
     incoming: Incoming,
     person: Person | null,
     manner: Manner,
   ): NewEntry {
-    const happenedAt = more.happenedAt ?? momentOf(record, incoming.sentAt, manner);
+    const { happenedAt } = more;
     return {
       happenedAt,
       localDate: localDateOf(happenedAt, manner.timeZone),

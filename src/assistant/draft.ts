@@ -19,6 +19,8 @@ export type Draft = {
   readonly mayDecide: boolean;
   readonly manner: Manner;
   readonly now: string;
+  /** When what is said without a date happened: the sending, or the first sending of an edited message. */
+  happenedAt: string;
   readonly today: string;
   /** As the book stood before this message. */
   readonly before: Picture;

@@ -28,7 +28,8 @@ export function undo(draft: Draft, numbers: readonly number[]): void {
   }
 }
 
-const mayUndo = (draft: Draft, entry: Entry): boolean =>
+/** Lines are taken back or changed by their author, or by a coordinator. */
+export const mayUndo = (draft: Draft, entry: Entry): boolean =>
   entry.person === null || entry.person === draft.person?.id || draft.mayDecide;
 
 /** `undo` with no number takes back what the sender's last message made; `undo 3` the last three lines of theirs. */

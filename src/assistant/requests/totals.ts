@@ -41,7 +41,7 @@ export function weekLines(
   lines.push(...troubleLines(report));
   lines.push(...pileLines(report));
   lines.push(...doneLines(report));
-  lines.push(...yearLines(report.year).slice(0, 2));
+  lines.push(...yearLines({ ...report.year, neededPerWeekKg: null }));
   const thanks = report.loggedBy
     .map(({ person }) => book.personById(person)?.name.split(' ')[0])
     .filter((name) => name !== undefined);
@@ -250,7 +250,7 @@ function yearLines(report: YearSoFar): Line[] {
     );
   }
   if (report.neededPerWeekKg !== null && report.pace !== 'reached') {
-    lines.push(say('year-needed', { kg: { kg: round(report.neededPerWeekKg) } }));
+    lines.push(say('year-needed', { kg: { kg: Math.round(report.neededPerWeekKg) } }));
   }
   for (const cap of report.caps) {
     if (cap.over) {

@@ -257,6 +257,7 @@ part-reads = { $against } reads { $reads }
 part-mm = { $mm }
 part-overs = overs { $amount }
 part-approximate = about
+part-replaces = replaces #{ $old }
 part-date = { $date }
 part-clock = { $clock }
 
@@ -324,7 +325,6 @@ undone-already = #{ $entry } was undone already (#{ $by }).
 not-yours = #{ $entry } was logged by somebody else: they or a coordinator can undo it.
 no-such-entry = There is no #{ $entry } in the book.
 nothing-to-undo = Nothing of yours to undo.
-amended = #{ $entry } replaces #{ $old }
 amend-which = Which line should become { $to }? Answer its message, or "undo" and send it again.
 edited = { $count ->
     [one] Message edited: { $entries } is replaced.
