@@ -193,7 +193,7 @@ function machineAfter(pieces: readonly Piece[], at: number, reach: number, loose
     )
       return i;
     if (is(piece, 'inside') && i === pieces.length - 1) return i;
-    if (is(piece, 'within', 'inside')) sawWithin = true;
+    if (is(piece, 'within', 'inside', 'under') || (loose && is(piece, 'around'))) sawWithin = true;
     else if (!isPassable(piece) && !is(piece, 'reach', 'stuck', 'grip', 'person', 'body')) return -1;
   }
   return -1;
@@ -210,10 +210,10 @@ function readBody({ pieces }: Setting, i: number): Finding | null {
     if (isClose && (is(pieces[i], 'body') || is(pieces[stuck], 'stuck') || into >= 0))
       return { what: 'caught', from, to };
   }
-  const isWorn = is(pieces[i], 'body') || pieces.slice(i, into).some((p) => is(p, 'copula'));
+  const isWorn = is(pieces[i], 'body') || pieces.slice(i, into).some((p) => is(p, 'copula', 'around'));
   if (into >= 0 && isWorn) return { what: 'reaching-in', from: i, to: into };
   if (!is(pieces[i], 'body')) return null;
-  const wound = around(pieces, i, 3, ['wound']);
+  const wound = around(pieces, i, 4, ['wound']);
   if (wound < 0) return null;
   const [from, to] = [Math.min(i, wound), Math.max(i, wound)];
   const isClose = pieces.slice(from + 1, to).every((p) => isPassable(p) || is(p, 'person'));
@@ -230,11 +230,16 @@ function readStuck({ pieces }: Setting, i: number): Finding | null {
   if (isPerson) {
     const next = pieces[i + 1];
     const isWhole =
-      next === undefined || next.comma || is(next, 'within', 'filler', 'aux', 'clear', 'inside', 'person');
+      next === undefined ||
+      next.comma ||
+      is(next, 'within', 'under', 'filler', 'aux', 'clear', 'inside', 'person');
     return isWhole ? { what: 'caught', from: Math.max(0, i - 1), to } : null;
   }
   if (isThing(subject) || isThing(after)) return null;
   const isUnder = subject !== undefined && is(pieces[i + 1], 'under');
+  // a name nobody knows, said to be buried in something
+  const isBuried = is(pieces[i], 'buried') && is(pieces[i - 1], 'copula') && is(pieces[i + 1], 'within');
+  if (isBuried && subject?.kinds.size === 0) return { what: 'caught', from: i - 1, to: i + 1 };
   return into >= 0 || isUnder ? { what: 'caught', from: Math.max(0, i - 1), to } : null;
 }
 
@@ -247,6 +252,9 @@ function readPresence({ pieces }: Setting, i: number): Finding | null {
   const isSomebody =
     (is(subject, 'person') && !is(subject, 'thing')) ||
     (subject !== undefined && !isThing(subject) && subject.kinds.size === 0 && hasCopula);
+  const weight = is(piece, 'under') ? nearest(pieces, i, 1, 2, ['heavy']) : -1;
+  if (weight >= 0 && is(subject, 'person') && isSomebody)
+    return { what: 'caught', from: Math.max(0, i - 1), to: weight };
   if (into >= 0 && isSomebody) return { what: 'inside-drum', from: Math.max(0, i - 1), to: into };
   if (is(piece, 'inside') && isSomebody && hasCopula && (i === pieces.length - 1 || pieces[i + 1]!.comma)) {
     if (pieces.some((p) => is(p, 'machine'))) return { what: 'inside-drum', from: Math.max(0, i - 1), to: i };
@@ -321,10 +329,10 @@ function readPiece(setting: Setting, i: number): Finding | null {
   }
   const found =
     (is(piece, 'body', 'clothes') ? readBody(setting, i) : null) ??
-    (is(piece, 'stuck') ? readStuck(setting, i) : null) ??
+    (is(piece, 'stuck', 'buried') ? readStuck(setting, i) : null) ??
     (is(piece, 'fall') ? readFall(setting, i) : null) ??
     (is(piece, 'reach') ? readReach(setting, i) : null) ??
-    (is(piece, 'within', 'inside') ? readPresence(setting, i) : null) ??
+    (is(piece, 'within', 'inside', 'under') ? readPresence(setting, i) : null) ??
     (is(piece, 'burn') ? readBurn(setting, i) : null);
   return found;
 }

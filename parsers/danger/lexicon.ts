@@ -159,7 +159,11 @@ function build(languages: readonly DangerWords[]): DangerLexicon {
   const known = new Set<string>();
   const targets = new Set<string>();
   const slips = new Map<string, string>();
-  for (const name of firstNames.split(/\s+/)) if (name !== '') known.add(name);
+  for (const name of firstNames.split(/\s+/)) {
+    if (name === '') continue;
+    known.add(name);
+    single.set(name, new Set(['person']));
+  }
   for (const language of languages) {
     for (const kind of kinds) {
       const isMended = mendedKinds.includes(kind);

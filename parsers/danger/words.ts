@@ -18,6 +18,9 @@ export const kinds = [
   'heap',
   'within',
   'under',
+  'around',
+  'heavy',
+  'buried',
   'inside',
   'smoke',
   'smoking',
@@ -70,6 +73,7 @@ export type Word = {
   readonly end: number;
   /** 0 a space, 1 a comma or dash, 2 the end of a sentence or line */
   readonly gap: 0 | 1 | 2;
+  /** in capitals, or drawn out: `heeelp` */
   readonly shouted: boolean;
   /** the ordinary word may have been meant as this one */
   near: string | undefined;
@@ -78,6 +82,7 @@ export type Word = {
 // Digits are words of their own: `pile2` is two.
 const wordPattern = /[\p{L}\p{M}\u00ad\u200b-\u200d\u2060\ufeff]+|\p{N}+/gu;
 const unseen = /[\p{M}\u00ad\u200b-\u200d\u2060\ufeff]+/gu;
+const drawnOut = /(\p{L})\1\1/u;
 const plainWord = /^[a-z0-9]+$/;
 
 /** Lower case without accents, joined marks or invisible characters. */
@@ -124,7 +129,8 @@ export function cutWords(text: string): Word[] {
       start,
       end: last,
       gap: words.length === 0 ? 2 : apostrophe ? 0 : gapOf(between),
-      shouted: raw.length > 1 && raw === raw.toUpperCase() && raw !== raw.toLowerCase(),
+      shouted:
+        (raw.length > 1 && raw === raw.toUpperCase() && raw !== raw.toLowerCase()) || drawnOut.test(folded),
       near: undefined,
     });
   }
