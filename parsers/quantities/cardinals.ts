@@ -309,7 +309,11 @@ function digitsBelow(tokens: Token[], at: number, scale: number): number | null 
   const token = tokens[at];
   const next = wordAt(tokens, at + 1);
   if (token?.kind !== NUMBER || !token.number?.plain || token.gap === LINE) return null;
-  return next?.slot === SCALE && next.value < scale && token.number.value < 1000 ? token.number.value : null;
+  const { value } = token.number;
+  if (value >= 1000) return null;
+  if (next?.slot === SCALE ? next.value < scale : next?.slot === HUNDRED && value < 10) return value;
+  // `3 mil 500`
+  return scale === 1000 && token.key.length === 3 ? value : null;
 }
 
 /** `fifty - two` */

@@ -46,7 +46,8 @@ export function readDecimals(
     }
   }
   if (digits === '' || !/^\d+$/.test(digits)) return null;
-  if (mark.flags & F.pointBetweenWords && !general && !endsThere(tokens, end)) return null;
+  if (mark.flags & F.pointBetweenWords && !(general && digits.length > 1) && !endsThere(tokens, end))
+    return null;
   const value = Number(`${whole}.${digits}`);
   if (!Number.isFinite(value)) return null;
   const scale = wordAt(tokens, end);
@@ -59,6 +60,7 @@ export function readDecimals(
 function endsThere(tokens: Token[], at: number): boolean {
   const token = tokens[at];
   if (!token || token.gap === LINE || token.kind !== WORD) return true;
+  if (token.word && token.word.slot >= HUNDRED) return true;
   return (
     (token.word !== undefined && (token.word.flags & (F.common | F.of | F.and)) !== 0) ||
     token.lexicon.units.next!.has(token.key)

@@ -208,7 +208,9 @@ function partOf(tokens: Token[], before: Draft, draft: Draft): number {
   if (first.gap === LINE) return 0;
   if (!draft.hasUnit) {
     // `1h30`, `1m75`, `5'2`: the smaller unit is understood.
-    if (draft.from !== before.to || first.kind !== NUMBER || !first.number?.plain) return 0;
+    if (draft.from !== before.to) return 0;
+    const plain = first.kind === NUMBER ? first.number?.plain : draft.found.kind === 'words';
+    if (!plain || !Number.isInteger(draft.value)) return 0;
     // `5 foot 10`, with nothing behind that could be counted
     const after = tokens[draft.to];
     const counts = after?.kind === WORD && after.gap !== LINE;

@@ -46,7 +46,7 @@ function readWhole(tokens: Token[], at: number, general: boolean): Reading {
   if (word.flags & F.point && word.slot === 0) {
     const behind = wordAt(tokens, at + 1);
     const digit = behind?.slot || tokens[at + 1]?.key === 'oh';
-    if (!digit || word.flags & F.pointBetweenWords) return null;
+    if (!digit || word.flags & F.pointBetweenWords || !mayOpenWithPoint(tokens, at, word)) return null;
     const decimals = readDecimals(tokens, at, 0, general);
     return decimals ? { from: at, to: decimals.end, value: decimals.value, kind: 'words' } : null;
   }
@@ -102,11 +102,21 @@ function readFromDigits(tokens: Token[], at: number, general: boolean): Core {
   return andFraction(tokens, digits, 1);
 }
 
+/** `point five` is a number; `at this point five came` and `que coma dos` hold none. */
+function mayOpenWithPoint(tokens: Token[], at: number, word: Word): boolean {
+  const before = tokens[at - 1];
+  if (!before || before.kind !== WORD || tokens[at]!.gap === LINE) return true;
+  const flags = before.word?.flags ?? 0;
+  if (flags & F.minus) return true;
+  return word.language === 'en' && !(flags & (F.pronounAfter | F.article | F.determiner));
+}
+
 /** Letters that stand for a power of ten behind digits: `10k`, `2.33 k`, `10M`, `1.2bn`. */
 function letterFactor(tokens: Token[], at: number): number {
   const token = tokens[at]!;
   if (token.gap === LINE || token.key.length > 1 || symbolAt(tokens, at + 1, "'")) return 0;
-  if (token.key === 'k') return 1e3;
+  // `300 K` is a temperature.
+  if (token.key === 'k') return token.gap === GLUED || !token.capital ? 1e3 : 0;
   if (token.gap !== GLUED) return 0;
   const coin = tokens[at - 2];
   const after = tokens[at + 1];
