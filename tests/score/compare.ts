@@ -12,9 +12,9 @@ export interface GotReading {
   readonly doubts: readonly { readonly record: Fields }[];
 }
 
-export type Fields = Readonly<Record<string, unknown>>;
+type Fields = Readonly<Record<string, unknown>>;
 
-export type FaultCode =
+type FaultCode =
   | 'record-missing'
   | 'record-extra'
   | 'record-wrong'
@@ -24,7 +24,7 @@ export type FaultCode =
   | 'doubt-missing'
   | 'doubt-extra';
 
-export interface Fault {
+interface Fault {
   readonly code: FaultCode;
   /** The kind of record or doubt, or the name of the request. */
   readonly kind: string;
