@@ -213,7 +213,8 @@ function partOf(tokens: Token[], before: Draft, draft: Draft): number {
     if (!plain || !Number.isInteger(draft.value)) return 0;
     // `5 foot 10`, with nothing behind that could be counted
     const after = tokens[draft.to];
-    const counts = after?.kind === WORD && after.gap !== LINE;
+    const counts =
+      after?.kind === WORD && after.gap !== LINE && !((after.word?.flags ?? 0) & (F.of | F.common | F.and));
     if (before.unit === 'ft') return draft.value < 12 && (first.gap === GLUED || !counts) ? 12 : 0;
     if (first.gap !== GLUED) return 0;
     if (first.key.length !== 2 || tokens[before.to - 1]!.end - tokens[before.to - 1]!.start !== 1) return 0;
