@@ -65,6 +65,9 @@ type Finding = { readonly what: DangerWhat; readonly from: number; readonly to: 
 const is = (piece: Piece | undefined, ...anyOf: readonly DangerKind[]): boolean =>
   piece !== undefined && !piece.kinds.has('quiet') && anyOf.some((kind) => piece.kinds.has(kind));
 
+/** How many pieces away anything is looked for: a bound that keeps the time in proportion to the length. */
+const farthest = 12;
+
 const isPassable = (piece: Piece): boolean =>
   is(piece, 'aux', 'copula', 'article', 'clear', 'filler', 'within', 'off');
 
@@ -91,7 +94,7 @@ function around(pieces: readonly Piece[], at: number, reach: number, kinds: read
 
 /** `no smoke`, `nobody was hurt`, `didn't see any smoke`, `ça ne fume plus`: said not to be. */
 function isNegated(pieces: readonly Piece[], at: number): boolean {
-  for (let i = at - 1; i >= 0; i -= 1) {
+  for (let i = at - 1; i >= 0 && i >= at - farthest; i -= 1) {
     const piece = pieces[i]!;
     if (pieces[i + 1]!.comma && !is(pieces[i + 1], 'not')) {
       // `no smoke, fire, flames`: a list goes on over its commas, a remark does not
@@ -142,24 +145,30 @@ type Setting = {
   readonly supposedFrom: number;
   readonly isUnreal: boolean;
   readonly hasFood: boolean;
+  readonly hasMachine: boolean;
+  readonly hasSomebody: boolean;
 };
 
 function settingOf({ pieces, mark }: Sentence): Setting {
   let supposedFrom = Number.POSITIVE_INFINITY;
   let isUnreal = false;
   let hasFood = false;
+  let hasMachine = false;
+  let hasSomebody = false;
   pieces.forEach((piece, i) => {
     if (is(piece, 'condition') && supposedFrom > i) supposedFrom = i;
     if (is(piece, 'story')) isUnreal = true;
     if (is(piece, 'food')) hasFood = true;
+    if (is(piece, 'machine')) hasMachine = true;
+    if (is(piece, 'person', 'body', 'clothes')) hasSomebody = true;
   });
   if (mark === '?' && pieces.slice(0, 3).some((piece) => is(piece, 'asks'))) isUnreal = true;
-  return { pieces, supposedFrom, isUnreal, hasFood };
+  return { pieces, supposedFrom, isUnreal, hasFood, hasMachine, hasSomebody };
 }
 
 /** Who or what does it: the first piece to the left that is more than a joining word. */
 function subjectOf(pieces: readonly Piece[], at: number): Piece | undefined {
-  for (let i = at - 1; i >= 0; i -= 1) {
+  for (let i = at - 1; i >= 0 && i >= at - farthest; i -= 1) {
     const piece = pieces[i]!;
     if (pieces[i + 1]!.comma) return undefined;
     if (is(piece, 'person', 'body', 'clothes')) return piece;
@@ -243,7 +252,7 @@ function readStuck({ pieces }: Setting, i: number): Finding | null {
   return into >= 0 || isUnder ? { what: 'caught', from: Math.max(0, i - 1), to } : null;
 }
 
-function readPresence({ pieces }: Setting, i: number): Finding | null {
+function readPresence({ pieces, hasMachine }: Setting, i: number): Finding | null {
   // Somebody, or a name nobody knows, said to be in a machine: `marie is in the drum`, `un gamin dans le tambour`.
   const piece = pieces[i]!;
   const into = machineAfter(pieces, i - 1, 4, false);
@@ -257,7 +266,7 @@ function readPresence({ pieces }: Setting, i: number): Finding | null {
     return { what: 'caught', from: Math.max(0, i - 1), to: weight };
   if (into >= 0 && isSomebody) return { what: 'inside-drum', from: Math.max(0, i - 1), to: into };
   if (is(piece, 'inside') && isSomebody && hasCopula && (i === pieces.length - 1 || pieces[i + 1]!.comma)) {
-    if (pieces.some((p) => is(p, 'machine'))) return { what: 'inside-drum', from: Math.max(0, i - 1), to: i };
+    if (hasMachine) return { what: 'inside-drum', from: Math.max(0, i - 1), to: i };
   }
   return null;
 }
@@ -294,15 +303,15 @@ function readBurn(setting: Setting, i: number): Finding | null {
   if (smell >= 0) return { what: 'burnt-smell', from: Math.min(i, smell), to: Math.max(i, smell) };
   if (hasFood || is(subjectOf(pieces, i), 'person')) return null;
   const what = around(pieces, i, 3, ['heap', 'machine']);
-  const isAll = pieces.every((p, k) => k === i || is(p, 'filler', 'aux', 'article'));
+  const isAll =
+    pieces.length <= farthest && pieces.every((p, k) => k === i || is(p, 'filler', 'aux', 'article'));
   if (what >= 0) return { what: 'fire', from: Math.min(i, what), to: Math.max(i, what) };
   return isAll ? { what: 'fire', from: i, to: i } : null;
 }
 
-function readSharp({ pieces }: Setting, i: number): Finding {
+function readSharp({ pieces, hasSomebody }: Setting, i: number): Finding {
   const prick = around(pieces, i, 6, ['prick', 'pricked']);
-  const isSomebodys = pieces.some((p) => is(p, 'person', 'body', 'clothes'));
-  if (prick >= 0 && (isSomebodys || is(pieces[prick], 'pricked'))) {
+  if (prick >= 0 && (hasSomebody || is(pieces[prick], 'pricked'))) {
     return { what: 'pricked', from: Math.min(i, prick), to: Math.max(i, prick) };
   }
   return { what: 'needle', from: i, to: i };
@@ -324,7 +333,7 @@ function readPiece(setting: Setting, i: number): Finding | null {
   if (is(piece, 'smoking') && !hasFood && !is(subjectOf(pieces, i), 'person')) return alone('smoke');
   if (is(piece, 'gas')) {
     const smell = around(pieces, i, 4, ['smell']);
-    const isAll = pieces.every((p, k) => k === i || is(p, 'filler'));
+    const isAll = pieces.length <= farthest && pieces.every((p, k) => k === i || is(p, 'filler'));
     if (smell >= 0 || isAll) return alone('gas');
   }
   const found =

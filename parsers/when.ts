@@ -210,7 +210,10 @@ function askChrono(
       const { day } = resolveDayMonth(scan, date, month, isWhole ? year : undefined);
       const heading = scan.tokens.find((token) => token.start >= start)?.opensLine ?? false;
       if (day === undefined || day > scan.today) continue;
-      out.push({ start, end, when: isoDay(day), heading });
+      const local = result.date().getTime() + context.offsetMin * 60_000;
+      const isTimed = said.isCertain('hour') && local <= Date.parse(`${context.nowLocal.slice(0, 16)}Z`);
+      const time = isTimed ? `T${isoTime(Math.floor(local / 60_000) % 1440)}` : '';
+      out.push({ start, end, when: isoDay(isTimed ? Math.floor(local / 86_400_000) : day) + time, heading });
     }
   }
   return out;

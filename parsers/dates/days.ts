@@ -60,27 +60,56 @@ export function readAgo(scan: Scan, at: number): DayPiece | null {
   const numberAt = lead === null ? at : lead.end;
   const token = tokens[numberAt];
   if (token === undefined || (lead === null && isInsideNumber(tokens, at))) return null;
-  const count = token.kind === 'number' ? Number(token.text) : lexicon.numbers.get(token.text);
-  if (count === undefined || isNumberGoingOn(tokens, numberAt)) return null;
-  let unitAt = numberAt + 1;
-  if (
-    isWord(tokens[unitAt]) &&
-    !lexicon.units.has(tokens[unitAt]!.text) &&
-    lexicon.joiners.has(tokens[unitAt]!.text)
-  )
-    unitAt += 1;
-  const unit = tokens[unitAt];
-  const length = unit === undefined ? undefined : lexicon.units.get(unit.text);
-  if (length === undefined || unit!.opensLine) return null;
-  const tail = phraseAt(lexicon.agoAfter, tokens, unitAt + 1);
+  const before = tokens[at - 1];
+  if (lead === null && isWord(before) && !tokens[at]!.opensLine && lexicon.agoParts.has(before.text))
+    return null;
+  const length = readLength(scan, numberAt);
+  if (length === null) return null;
+  const tail = phraseAt(lexicon.agoAfter, tokens, length.end);
   if (lead === null && tail === null) return null;
-  const to = tail?.end ?? unitAt + 1;
-  if (count > 400) return null;
-  if (length === 'month') return { from: at, to, problem: 'ambiguous', choices: [] };
-  if (length === 'day') return { from: at, to, day: today - count };
-  if (length === 'week') return { from: at, to, day: today - 7 * count };
-  const moment = today * 1440 + minute - count * (length === 'hour' ? 60 : 1);
+  const to = tail?.end ?? length.end;
+  if (length.isVague) return { from: at, to, problem: 'ambiguous', choices: [] };
+  if (length.isDays) return { from: at, to, day: today - Math.floor(length.minutes / 1440) };
+  const moment = today * 1440 + minute - length.minutes;
   return { from: at, to, day: Math.floor(moment / 1440), minute: ((moment % 1440) + 1440) % 1440 };
+}
+
+const minutesIn = { minute: 1, hour: 60, day: 1440, week: 10_080, month: 0 } as const;
+
+type Length = {
+  readonly end: number;
+  readonly minutes: number;
+  readonly isDays: boolean;
+  readonly isVague: boolean;
+};
+
+/** `3 days`, `une semaine`, `1 hour 30 minutes`: a length of time, of at most two pieces. */
+function readLength(scan: Scan, at: number): Length | null {
+  const { tokens, lexicon } = scan;
+  let total = null as Length | null;
+  let i = at;
+  for (let piece = 0; piece < 2; piece += 1) {
+    const token = tokens[i];
+    if (token === undefined || (piece > 0 && token.opensLine)) break;
+    const count = token.kind === 'number' ? Number(token.text) : lexicon.numbers.get(token.text);
+    if (count === undefined || count > 400 || isNumberGoingOn(tokens, i)) break;
+    let unitAt = i + 1;
+    const joiner = tokens[unitAt];
+    if (isWord(joiner) && !lexicon.units.has(joiner.text) && lexicon.joiners.has(joiner.text)) unitAt += 1;
+    const unit = tokens[unitAt];
+    const kind = unit === undefined || unit.opensLine ? undefined : lexicon.units.get(unit.text);
+    if (kind === undefined) break;
+    total = {
+      end: unitAt + 1,
+      minutes: (total?.minutes ?? 0) + count * minutesIn[kind],
+      isDays: (total?.isDays ?? true) && kind !== 'hour' && kind !== 'minute',
+      isVague: (total?.isVague ?? false) || kind === 'month',
+    };
+    // `1 hour 30 minutes` and `1 hora y 30 minutos`: at most one word between
+    i = isNumber(tokens[unitAt + 1]) ? unitAt + 1 : unitAt + 2;
+    if (!isNumber(tokens[i]) || !isWord(tokens[i - 1])) break;
+  }
+  return total;
 }
 
 function isWeekdaySafe(scan: Scan, at: number, { isRisky, entryWords }: NamedWeekday): boolean {
@@ -118,6 +147,10 @@ export function readWeekday(scan: Scan, at: number): DayPiece | null {
   let { isLast, isNext, isThis } = lead;
   if (named.isShort && tokens[to]?.text === '.' && tokens[to]!.isGlued && !isNumber(tokens[to + 1])) to += 1;
   to = pastPossessive(scan, to);
+  const week = phraseAt(lexicon.lastWeek, tokens, to);
+  if (week !== null) {
+    return { from, to: week.end, day: today - weekdayOf(today) - 7 + named.weekday };
+  }
   const last = phraseAt(lexicon.lastAfter, tokens, to);
   const next = phraseAt(lexicon.nextAfter, tokens, to);
   if (last !== null) [isLast, to] = [true, last.end];
@@ -175,7 +208,7 @@ function withBefore<T extends { from: number }>(scan: Scan, lead: T): T {
   const before = scan.tokens[lead.from - 1];
   const isBefore =
     isWord(before) && !scan.tokens[lead.from]!.opensLine && scan.lexicon.before.has(before.text);
-  return isBefore ? { ...lead, from: lead.from - 1 } : lead;
+  return isBefore ? withBefore(scan, { ...lead, from: lead.from - 1 }) : lead;
 }
 
 /** The most recent day (or, of a forecast, the next) with this day and month. */
@@ -245,7 +278,9 @@ export function readDayMonth(scan: Scan, at: number): DayPiece | null {
   let start = at;
   if (isWord(first) && lexicon.joiners.has(first.text)) start = at + 1;
   const isLed = isHead(tokens, at) || start > at || isAfterLead(scan, at);
-  const day = readDayNumber(scan, start);
+  const spelt = phraseAt(lexicon.dayWords, tokens, start);
+  const day =
+    spelt === null ? readDayNumber(scan, start) : { day: spelt.value, end: spelt.end, isOrdinal: true };
   if (day !== null) {
     let i = day.end;
     if (isWord(tokens[i]) && lexicon.joiners.has(tokens[i]!.text)) i += 1;
@@ -272,7 +307,11 @@ export function readDayMonth(scan: Scan, at: number): DayPiece | null {
   let i = start + 1;
   if (isJoining(tokens[i])) i += 1;
   if (isWord(tokens[i]) && lexicon.joiners.has(tokens[i]!.text)) i += 1;
-  const after = readDayNumber(scan, i);
+  const speltAfter = phraseAt(lexicon.dayWords, tokens, i);
+  const after =
+    speltAfter === null || lexicon.numbers.has(tokens[i]!.text)
+      ? readDayNumber(scan, i)
+      : { day: speltAfter.value, end: speltAfter.end, isOrdinal: true };
   if (after === null || after.day > 39 || tokens[i]!.opensLine) return null;
   const year = readYear(scan, after.end);
   const isWeekdayToo = lexicon.weekdays.has(tokens[start]!.text);

@@ -22,12 +22,15 @@ export type NamedMonth = { readonly month: number; readonly isRisky: boolean };
 export type DateLexicon = {
   readonly days: Phrases<NamedDay>;
   readonly partsOfDay: Phrases<boolean>;
+  readonly lastWeek: Phrases<true>;
   readonly periods: Phrases<true>;
+  readonly agoParts: ReadonlySet<string>;
   readonly weekdays: ReadonlyMap<string, NamedWeekday>;
   readonly months: ReadonlyMap<string, NamedMonth>;
   readonly afterNoMonth: ReadonlySet<string>;
   readonly numbers: ReadonlyMap<string, number>;
   readonly ordinals: ReadonlyMap<string, number>;
+  readonly dayWords: Phrases<number>;
   readonly ordinalEndings: ReadonlySet<string>;
   readonly before: ReadonlySet<string>;
   readonly beforeDay: Phrases<true>;
@@ -106,12 +109,15 @@ function build(languages: readonly string[]): DateLexicon {
       ...entries((w) => w.evenings).map(([p, back]): [string, NamedDay] => [p, { back, isEvening: true }]),
     ]),
     partsOfDay: phrases(entries((w) => w.partsOfDay)),
+    lastWeek: phrases(marked(list((w) => w.lastWeek))),
+    agoParts: new Set(list((w) => w.ago.parts)),
     periods: phrases(marked(list((w) => w.periods))),
     weekdays,
     months,
     afterNoMonth: new Set(list((w) => w.afterNoMonth)),
     numbers: new Map(entries((w) => w.numbers)),
     ordinals: new Map(entries((w) => w.ordinals)),
+    dayWords: phrases(entries((w) => w.dayWords)),
     ordinalEndings: new Set(list((w) => w.ordinalEndings)),
     before: new Set(list((w) => w.before)),
     beforeDay: phrases(marked(list((w) => w.beforeDay))),

@@ -8,6 +8,8 @@ export type DateWords = {
   readonly evenings: Readonly<Record<string, number>>;
   /** parts of a day that may follow a day: `am`, `matin`, `en la tarde`; true = after noon */
   readonly partsOfDay: Readonly<Record<string, boolean>>;
+  /** the week before this one; after a weekday it says which */
+  readonly lastWeek: readonly string[];
   /** periods that name no one day: `last week` */
   readonly periods: readonly string[];
   /** seven lists, from Monday: full names and slips, safe anywhere */
@@ -29,6 +31,8 @@ export type DateWords = {
   readonly numbers: Readonly<Record<string, number>>;
   /** `the first`, `premier`: a day of the month in words */
   readonly ordinals: Readonly<Record<string, number>>;
+  /** days of the month in words, said beside a month: `vingt et un mai`, `cinco de mayo` */
+  readonly dayWords: Readonly<Record<string, number>>;
   readonly ordinalEndings: readonly string[];
   /** what stands before a date: `on`, `le`, `el` */
   readonly before: readonly string[];
@@ -41,7 +45,12 @@ export type DateWords = {
   readonly current: readonly string[];
   /** words that join a day and its month or year: `of`, `de` */
   readonly joiners: readonly string[];
-  readonly ago: { readonly before: readonly string[]; readonly after: readonly string[] };
+  readonly ago: {
+    readonly before: readonly string[];
+    readonly after: readonly string[];
+    /** words that make less of the length that follows: `half an hour ago` */
+    readonly parts: readonly string[];
+  };
   readonly units: Readonly<Record<string, 'minute' | 'hour' | 'day' | 'week' | 'month'>>;
   readonly clock: {
     /** before an hour that is certainly one: `a las` */

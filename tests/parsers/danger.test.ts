@@ -98,4 +98,21 @@ describe('any text at all', () => {
       }),
     );
   });
+
+  it('does not hang on one word said over and over', () => {
+    for (const word of [
+      'fire ',
+      'no smoke ',
+      'stuck in the ',
+      'hand ',
+      "'",
+      'needle ',
+      'aaaaaaaab',
+      '🔥',
+      'inside ',
+    ]) {
+      const length = readDanger(word.repeat(20_000)).length;
+      expect(length).toBeLessThanOrEqual(20_000);
+    }
+  });
 });
