@@ -40,7 +40,7 @@ export function phraseAt(tokens: Token[], at: number, words: readonly string[]):
 }
 
 /** A plain whole number in digits on the line. */
-export function plainAt(tokens: Token[], at: number): number | null {
+function plainAt(tokens: Token[], at: number): number | null {
   const token = tokens[at];
   return token?.kind === NUMBER && token.number?.plain ? token.number.value : null;
 }
@@ -68,7 +68,7 @@ export function beginsUnit(tokens: Token[], at: number): boolean {
 }
 
 /** Whether a singular ordinal behind an article is a share (`a third of it`) and no rank (`a third cart`). */
-export function sharesBefore(tokens: Token[], at: number): boolean {
+function sharesBefore(tokens: Token[], at: number): boolean {
   const token = tokens[at];
   if (!token || token.gap === LINE || token.kind !== WORD) return true;
   const word = token.word;

@@ -21,7 +21,7 @@ export const NUMBER = 5;
 /** One sign for a fraction (`½`). */
 export const GLYPH = 6;
 /** Digits that are a date, a clock time, an ordinal, an address: no number. */
-export const OTHER = 7;
+const OTHER = 7;
 
 const GLYPHS: Record<string, number> = {
   '½': 1 / 2,

@@ -14,7 +14,7 @@ export const NARROW = 2;
 /** A hyphen glued on both sides, between letters, or between a letter and a digit. */
 export const HYPHEN = 3;
 /** More than one space, or a tab: never inside a number. */
-export const WIDE = 4;
+const WIDE = 4;
 export const LINE = 5;
 
 export interface Token {
@@ -122,7 +122,7 @@ function isLineBreak(code: number): boolean {
 }
 
 /** Lower case without accents: `Veintidós` is `veintidos`. */
-export function fold(word: string): string {
+function fold(word: string): string {
   let ascii = true;
   for (let i = 0; i < word.length && ascii; i++) ascii = word.charCodeAt(i) < 128;
   const lower = word.toLowerCase();

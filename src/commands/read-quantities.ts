@@ -4,7 +4,7 @@ import { LANGUAGES, type Language } from '#records';
 const BOM = '\ufeff';
 
 /** One line of text as the JSON array of its quantities; `start` and `end` count from the line's own begin. */
-export function quantitiesLine(line: string, language?: Language): string {
+function quantitiesLine(line: string, language?: Language): string {
   const text = line.replace(/\r$/, '');
   // Two characters for two, so that the places stay those of the line as typed.
   const broken = text.replaceAll('\\n', '\n ');
