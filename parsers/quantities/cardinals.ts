@@ -29,8 +29,7 @@ export interface Cardinal {
 }
 
 /** Digits after a decimal, without the noise of binary fractions. */
-const tidy = (value: number): number =>
-  Number.isInteger(value) ? value : Number(value.toPrecision(15));
+const tidy = (value: number): number => (Number.isInteger(value) ? value : Number(value.toPrecision(15)));
 
 /** `value` times a power of ten, or times a dozen, without the noise of binary fractions. */
 export function times(value: number, factor: number): number {
