@@ -14,16 +14,33 @@ export const WEEKDAYS = [
 const DAY_MS = 86_400_000;
 const MIN_MS = 60_000;
 
+/** Dates are asked for again and again, and parsing one costs twenty times a look in a map. */
+const known = new Map<string, number>();
+const written = new Map<number, string>();
+const KEPT_DATES = 5000;
+
 function dateMs(localDate: string): number {
+  const cached = known.get(localDate);
+  if (cached !== undefined) return cached;
   const ms = Date.parse(`${localDate}T00:00:00Z`);
   // `2026-02-30` parses as 2 March on some engines: a date that does not come back is none.
   if (Number.isNaN(ms) || dateOf(ms) !== localDate) {
     throw new RangeError(`localDate ${localDate}: expected an existing date YYYY-MM-DD`);
   }
+  if (known.size >= KEPT_DATES) known.clear();
+  known.set(localDate, ms);
   return ms;
 }
 
-const dateOf = (ms: number): string => new Date(ms).toISOString().slice(0, 10);
+function dateOf(ms: number): string {
+  const day = Math.floor(ms / DAY_MS);
+  const cached = written.get(day);
+  if (cached !== undefined) return cached;
+  const date = new Date(day * DAY_MS).toISOString().slice(0, 10);
+  if (written.size >= KEPT_DATES) written.clear();
+  written.set(day, date);
+  return date;
+}
 
 /**
  * A local date moved by whole days. Throws a RangeError on a date that does not exist.

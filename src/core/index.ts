@@ -241,6 +241,7 @@ export {
 export { MIX_FORMULAS, type MixFigure, type MixFigureFrom, type MixFormula, type MixWhy } from './mix/why.ts';
 export {
   type FeedKg,
+  feedBetween,
   feedOf,
   isFeed,
   type SourceAmount,
@@ -249,6 +250,7 @@ export {
   sumDays,
   totalsBetween,
 } from './period.ts';
+export { dayOf } from './picture/change.ts';
 export { emptyPicture, placeOfPile } from './picture/empty.ts';
 export { applyEntry, rebuild } from './picture/fold.ts';
 export { batchAt, drumName, type PlaceKind, placeKind } from './picture/places.ts';

@@ -1,6 +1,6 @@
 import { addDays } from './calendar.ts';
 import { INGREDIENTS } from './mix/ingredients.ts';
-import { own } from './picture/change.ts';
+import { dayOf, own } from './picture/change.ts';
 import { emptyDay, noAmount } from './picture/empty.ts';
 import type { Amount, DayTotals, Picture } from './picture/types.ts';
 import { sumKg } from './weights/sum-kg.ts';
@@ -92,7 +92,7 @@ export const sumDays = (days: Iterable<DayTotals>): DayTotals => {
 export function totalsBetween(picture: Picture, from: string, to: string): DayTotals {
   const days: DayTotals[] = [];
   for (let date = from; date <= to; date = addDays(date, 1)) {
-    const day = own(picture.days, date);
+    const day = dayOf(picture, date);
     if (day) days.push(day);
   }
   return sumDays(days);
@@ -100,9 +100,8 @@ export function totalsBetween(picture: Picture, from: string, to: string): DayTo
 
 /** The first local date that the book knows anything of; null in an empty one. */
 export function firstDay(picture: Picture): string | null {
-  let first: string | null = null;
-  for (const date in picture.days) if (first === null || date < first) first = date;
-  return first;
+  const month = Object.keys(picture.months).sort()[0];
+  return month === undefined ? null : (Object.keys(picture.months[month]!).sort()[0] ?? null);
 }
 
 /**
@@ -161,5 +160,27 @@ export function feedOf(streams: readonly Stream[]): FeedKg {
     estimatedKg: sumKg(feed.map(({ estimatedKg }) => estimatedKg)),
     pending: feed.reduce((sum, { pending }) => sum + pending, 0),
     loads: sumKg(feed.map(({ loads }) => loads)),
+  };
+}
+
+/**
+ * Feed from one local date to another, both included: as `feedOf`, without summing up all the rest.
+ * @source see sumKg
+ * @example feedBetween(picture, '2026-06-15', '2026-06-21').measuredKg // 412.5
+ */
+export function feedBetween(picture: Picture, from: string, to: string): FeedKg {
+  const amounts: Amount[] = [];
+  for (let date = from; date <= to; date = addDays(date, 1)) {
+    const day = dayOf(picture, date);
+    if (!day) continue;
+    for (const material in day.intake) {
+      if (isFeed(material)) amounts.push(...Object.values(day.intake[material]!));
+    }
+  }
+  return {
+    measuredKg: sumKg(amounts.map(({ kg }) => kg)),
+    estimatedKg: sumKg(amounts.map(({ estimatedKg }) => estimatedKg)),
+    pending: amounts.reduce((sum, { pending }) => sum + pending, 0),
+    loads: sumKg(amounts.map(({ loads }) => loads)),
   };
 }

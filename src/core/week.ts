@@ -6,7 +6,7 @@ import { hottestOf, lowestOf } from './heat/danger-bands.ts';
 import { sanitising } from './heat/sanitising.ts';
 import { type Mix, mixOf } from './mix/mix.ts';
 import { mixPartsOf, ownFiguresAt } from './mix/own-figures.ts';
-import { type FeedKg, feedOf, type Stream, streamsOf, totalsBetween } from './period.ts';
+import { type FeedKg, feedBetween, feedOf, type Stream, streamsOf, totalsBetween } from './period.ts';
 import { isBlank } from './picture/places.ts';
 import { ruleSetOf, sanitisingOptionsOf } from './picture/proof.ts';
 import type {
@@ -77,8 +77,7 @@ const USUAL_WEEKS = 8;
 export const weekTotals = (picture: Picture, weekFrom: string): DayTotals =>
   totalsBetween(picture, weekFrom, addDays(weekFrom, 6));
 
-const feedFrom = (picture: Picture, from: string): FeedKg =>
-  feedOf(streamsOf(weekTotals(picture, from), picture.base));
+const feedFrom = (picture: Picture, from: string): FeedKg => feedBetween(picture, from, addDays(from, 6));
 
 /**
  * What a week brought: intake by stream and source, measured and estimated apart, the mix, piles, problems, what is

@@ -1,7 +1,7 @@
 import { addDays, daysBetween, weekOf, yearSpan } from './calendar.ts';
 import { tNinety } from './heat/fit.ts';
 import type { Spread } from './mix/spread.ts';
-import { type FeedKg, feedOf, firstDay, streamsOf, totalsBetween } from './period.ts';
+import { type FeedKg, feedBetween, firstDay } from './period.ts';
 import { settingAt } from './picture/setting-at.ts';
 import type { Picture } from './picture/types.ts';
 
@@ -39,9 +39,6 @@ function openDays(picture: Picture, from: string, to: string): number {
   for (let date = from; date <= to; date = addDays(date, 1)) if (isOpen(picture, date)) days += 1;
   return days;
 }
-
-const feedBetween = (picture: Picture, from: string, to: string): FeedKg =>
-  feedOf(streamsOf(totalsBetween(picture, from, to), picture.base));
 
 const both = ({ measuredKg, estimatedKg }: FeedKg): number => measuredKg + estimatedKg;
 

@@ -133,7 +133,7 @@ describe('sums', () => {
         const book = new Book();
         for (const [day, tenths] of loads) book.log(`2026-06-${15 + day}T08:00`, cart(tenths / 10));
         const picture = book.picture();
-        const days = Object.values(picture.days);
+        const days = Object.values(picture.months).flatMap((month) => Object.values(month));
         expect(sumDays([...days].reverse())).toEqual(weekTotals(picture, MONDAY));
         const halves = ['2026-06-15', '2026-06-18'].map((from, i) =>
           totalsBetween(picture, from, i === 0 ? '2026-06-17' : '2026-06-21'),

@@ -1,5 +1,5 @@
 import { addDays, daysBetween } from '../calendar.ts';
-import { own } from '../picture/change.ts';
+import { dayOf, own } from '../picture/change.ts';
 import type { DutyContext, DutyRule, Found } from './duty.ts';
 
 /** A source is usual if it came on at least so many of the last so many days. @source common practice, no source */
@@ -38,7 +38,7 @@ export const askSource: DutyRule = {
 function usualGap(source: string, last: string, { picture }: DutyContext): number | null {
   const came: string[] = [];
   for (let date = addDays(last, -LOOK_BACK_DAYS); date <= last; date = addDays(date, 1)) {
-    const day = own(picture.days, date);
+    const day = dayOf(picture, date);
     if (day && (own(day.loadsBySource, source) ?? 0) > 0) came.push(date);
   }
   if (came.length < USUAL_TIMES) return null;

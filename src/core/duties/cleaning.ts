@@ -1,5 +1,5 @@
 import { addDays } from '../calendar.ts';
-import { own } from '../picture/change.ts';
+import { dayOf, own } from '../picture/change.ts';
 import type { DayTotals } from '../picture/types.ts';
 import type { DutyContext, DutyRule, DutyWhy, Found } from './duty.ts';
 
@@ -39,7 +39,7 @@ function found({ chore, used, code, onlyWithDrum }: Cleaning, { picture, localDa
   const cleaned = own(picture.chores, chore)?.localDate ?? '';
   const first = addDays(localDate, -LOOK_BACK_DAYS);
   for (let date = localDate; date >= first && date > cleaned; date = addDays(date, -1)) {
-    const day = own(picture.days, date);
+    const day = dayOf(picture, date);
     if (!day || !used(day)) continue;
     return [
       {

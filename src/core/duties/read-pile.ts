@@ -22,7 +22,11 @@ function found(batch: Batch, context: DutyContext): Found[] {
   if (batch.state === 'ready') return [];
   const { picture, localDate } = context;
   const rule = ruleSetOf(picture, localDate);
-  const proof = rule ? sanitising(batch, rule, sanitisingOptionsOf(picture, localDate), context) : null;
+  // Only a closed pile can be proven; what is still fed starts anew with every load.
+  const proof =
+    rule && batch.state === 'closed'
+      ? sanitising(batch, rule, sanitisingOptionsOf(picture, localDate), context)
+      : null;
   const last = lastOf(batch.readings, context);
   if (last?.localDate === localDate && !wantsAnother(proof)) return [];
   if (isProving(batch, proof, context)) {
@@ -55,8 +59,7 @@ const wantsAnother = (proof: Sanitising | null): boolean =>
 /** Whether a proof can still be had from this pile by reading it every day. */
 function isProving(batch: Batch, proof: Sanitising | null, { localDate }: DutyContext): boolean {
   if (proof === null || proof.verdict === 'met') return false;
-  if (proof.since !== null && proof.counted > 0 && batch.state === 'closed') return true;
-  if (batch.state !== 'closed') return false;
+  if (proof.since !== null && proof.counted > 0) return true;
   const since = youngSince(batch)?.localDate;
   const needed = RULE_SET_DATA[proof.rule as keyof typeof RULE_SET_DATA]?.days ?? 1;
   return since !== undefined && daysBetween(since, localDate) <= Math.max(DAILY_DAYS, needed + WEEKLY_DAYS);

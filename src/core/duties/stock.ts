@@ -1,6 +1,7 @@
 import { addDays, daysBetween } from '../calendar.ts';
 import { stockNow } from '../mix/stock.ts';
 import { firstDay } from '../period.ts';
+import { dayOf } from '../picture/change.ts';
 import type { DutyContext, DutyRule, Found } from './duty.ts';
 
 /** Use is looked at over so many days; stock for fewer than so many is low. @source common practice, no source */
@@ -56,7 +57,7 @@ function dailyUseKg(material: string, { picture, localDate }: DutyContext): numb
   const first = firstDay(picture) ?? localDate;
   const days = Math.min(USE_DAYS, Math.max(1, daysBetween(first, localDate) + 1));
   return Array.from({ length: days }, (_, i) => {
-    const day = picture.days[addDays(localDate, -i)];
+    const day = dayOf(picture, addDays(localDate, -i));
     const sources = day && Object.hasOwn(day.intake, material) ? Object.values(day.intake[material]!) : [];
     return sources.reduce((sum, { kg, estimatedKg }) => sum + kg + estimatedKg, 0);
   });

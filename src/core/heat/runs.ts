@@ -115,8 +115,15 @@ export function evidenceRows(
   to: string,
 ): EvidenceRow[] {
   const rows: EvidenceRow[] = [];
+  // By date first: a pile that lies for a year would be gone through once for each of its days.
+  const byDate = new Map<string, JudgedReading[]>();
+  for (const reading of judged) {
+    const there = byDate.get(reading.localDate);
+    if (there) there.push(reading);
+    else byDate.set(reading.localDate, [reading]);
+  }
   for (let localDate = from; localDate <= to; localDate = addDays(localDate, 1)) {
-    const all = judged.filter((reading) => reading.localDate === localDate);
+    const all = byDate.get(localDate) ?? [];
     const used = all.filter((reading) => reading.use === 'judged');
     const broke = used.filter((reading) => !reading.holds && !reading.excused);
     const held = used.some((reading) => reading.holds);

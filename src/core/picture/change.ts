@@ -37,8 +37,21 @@ export function onDay(
   localDate: string,
   change: (day: DayTotals) => Partial<DayTotals>,
 ): Picture {
-  const day = own(picture.days, localDate) ?? emptyDay();
-  return { ...picture, days: { ...picture.days, [localDate]: { ...day, ...change(day) } } };
+  const month = localDate.slice(0, 7);
+  const days = own(picture.months, month) ?? {};
+  const day = own(days, localDate) ?? emptyDay();
+  const changed = { ...days, [localDate]: { ...day, ...change(day) } };
+  return { ...picture, months: { ...picture.months, [month]: changed } };
+}
+
+/**
+ * The sums of one local date; null where nothing was logged on it, or it is longer ago than the picture keeps.
+ * @source none needed
+ * @example dayOf(picture, '2026-06-17')!.turnings // 1
+ */
+export function dayOf(picture: Pick<Picture, 'months'>, localDate: string): DayTotals | null {
+  const days = own(picture.months, localDate.slice(0, 7));
+  return (days && own(days, localDate)) || null;
 }
 
 /** The picture with one batch changed; unchanged where there is none of that id. */

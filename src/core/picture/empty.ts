@@ -89,7 +89,7 @@ export function emptyPicture(site: Site): Picture {
     ended: [],
     held: [],
     pending: [],
-    days: {},
+    months: {},
     stock: {},
     weights: {},
     factors: {},

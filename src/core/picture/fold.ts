@@ -1,6 +1,6 @@
 import type { BookKind, Entry } from '#records';
 import { addDays } from '../calendar.ts';
-import { onDay, plus, type Reducer, type Reducers } from './change.ts';
+import { onDay, own, plus, type Reducer, type Reducers } from './change.ts';
 import { DRUM_DAYS, drum } from './drum.ts';
 import { AIR_DAYS, heat } from './heat.ts';
 import { intake, MIX_DAYS } from './intake.ts';
@@ -61,7 +61,7 @@ function pruned(picture: Picture, today: string): Picture {
   const oldestDay = since(KEPT_DAYS.days);
   return {
     ...picture,
-    days: keepIf(picture.days, (_, date) => date >= oldestDay),
+    months: youngDays(picture.months, oldestDay),
     batches: keepIf(
       picture.batches,
       ({ goneAt }) => goneAt === null || goneAt.localDate >= since(KEPT_DAYS.gone),
@@ -83,6 +83,16 @@ function pruned(picture: Picture, today: string): Picture {
     dutyNotes: keepIf(picture.dutyNotes, (note) => (note.until ?? note.localDate) >= since(KEPT_DAYS.notes)),
     lastFromSource: keepIf(picture.lastFromSource, (date) => date >= oldestDay),
   };
+}
+
+/** Whole months go as they are; the one in which the oldest day lies loses those before it. */
+function youngDays(months: Picture['months'], oldestDay: string): Picture['months'] {
+  const oldest = oldestDay.slice(0, 7);
+  const young = keepIf(months, (_, month) => month >= oldest);
+  const edge = own(young, oldest);
+  if (!edge) return young;
+  const kept = keepIf(edge, (_, date) => date >= oldestDay);
+  return kept === edge ? young : { ...young, [oldest]: kept };
 }
 
 function keepIf<T>(record: Record<string, T>, keep: (value: T, key: string) => boolean): Record<string, T> {

@@ -2,7 +2,7 @@ import type { RecordOf } from '#records';
 import { NO_STOCK, type StockChange, stockAfter, stockDensity } from '../mix/stock.ts';
 import { type Tally, tallyMore } from '../weights/estimate.ts';
 import { sumKg } from '../weights/sum-kg.ts';
-import { inserted, onBatch, onDay, onDrum, own, plus, type Reducers } from './change.ts';
+import { dayOf, inserted, onBatch, onDay, onDrum, own, plus, type Reducers } from './change.ts';
 import { noAmount } from './empty.ts';
 import { addFresh } from './joining.ts';
 import { batchFor, drumName, placeKind } from './places.ts';
@@ -223,7 +223,7 @@ function complete(
 ): Picture {
   const kg = weight.netKg ?? 0;
   let next = picture;
-  if (Object.hasOwn(picture.days, now.localDate)) {
+  if (dayOf(picture, now.localDate)) {
     next = onDay(next, now.localDate, (day) => ({
       intake: changeIntake(day, record, (amount) => ({
         ...amount,

@@ -175,8 +175,11 @@ export type Picture = {
   ended: EndedProblem[];
   held: HeldLine[];
   pending: PendingNet[];
-  /** Local date → sums; only the days that the replies need (the last 400). Older ones are asked of the book. */
-  days: Record<string, DayTotals>;
+  /**
+   * Month (`2026-06`) → local date → sums; only the days that the replies need (the last 400). Older ones are asked
+   * of the book. By month, so that a line copies a month of days and not a year of them.
+   */
+  months: Record<string, Record<string, DayTotals>>;
   stock: Record<string, Stock>;
   /** Weights as typed, by container and `container label`, for what is usual. */
   weights: Record<string, Tally>;

@@ -6,6 +6,17 @@
  * @example sumKg([0.1, 0.2]) // 0.3
  */
 export function sumKg(masses: readonly number[]): number {
+  let micrograms = 0;
+  for (const kg of masses) {
+    if (!Number.isFinite(kg)) throw new RangeError(`a mass is ${kg} kg; it must be a finite number`);
+    micrograms += Math.round(kg * 1e9);
+    // Over nine thousand tonnes a number no longer holds every microgram.
+    if (!Number.isSafeInteger(micrograms)) return bigSumKg(masses);
+  }
+  return micrograms / 1e9;
+}
+
+function bigSumKg(masses: readonly number[]): number {
   let micrograms = 0n;
   for (const kg of masses) {
     if (!Number.isFinite(kg)) throw new RangeError(`a mass is ${kg} kg; it must be a finite number`);

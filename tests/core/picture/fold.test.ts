@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { batchAt, settingAt } from '#core';
+import { batchAt, dayOf, settingAt } from '#core';
 import { Site } from '#records';
 import { Book, cart, chips, reading, site } from './book.ts';
 
@@ -14,7 +14,7 @@ describe('what comes in', () => {
       source: 'cafe',
     });
     book.log('2026-05-04T08:20', cart(12, { container: 'bucket', source: 'cafe' }));
-    const amount = book.picture().days['2026-05-04']!.intake['food-scraps']!.cafe!;
+    const amount = dayOf(book.picture(), '2026-05-04')!.intake['food-scraps']!.cafe!;
     expect(amount).toMatchObject({ kg: 51, litres: 240, loads: 3, pending: 1 });
     expect(amount.estimatedKg).toBeCloseTo((240 * 3.8 * 0.45359237) / 3.785411784, 6);
     expect(book.picture().pending).toMatchObject([{ entry: 3, container: 'bucket', kg: 12 }]);
@@ -26,7 +26,7 @@ describe('what comes in', () => {
     book.log('2026-05-06T08:00', { kind: 'setting', name: 'tare:bucket', value: 0.9 });
     const picture = book.picture();
     expect(picture.pending).toEqual([]);
-    expect(picture.days['2026-05-04']!.intake['food-scraps']!['']).toMatchObject({ kg: 11.1, pending: 0 });
+    expect(dayOf(picture, '2026-05-04')!.intake['food-scraps']!['']).toMatchObject({ kg: 11.1, pending: 0 });
     expect(picture.drums.drum!.loads).toMatchObject([{ entry: 1, kg: 11.1 }]);
     expect(picture.mixLoads).toMatchObject([{ entry: 1, kg: 11.1, localDate: '2026-05-04' }]);
   });
@@ -36,7 +36,7 @@ describe('what comes in', () => {
     book.log('2026-05-04T08:00', cart(12, { container: 'tub' }));
     book.log('2026-05-04T09:00', { kind: 'setting', name: 'tare:tub', value: 14 });
     expect(book.picture().pending).toHaveLength(1);
-    expect(book.picture().days['2026-05-04']!.intake['food-scraps']!['']!.kg).toBe(0);
+    expect(dayOf(book.picture(), '2026-05-04')!.intake['food-scraps']!['']!.kg).toBe(0);
   });
 
   test('a new empty weight changes no old net, and each labelled container has its own', () => {
@@ -46,9 +46,9 @@ describe('what comes in', () => {
     book.log('2026-05-05T08:01', { kind: 'setting', name: 'tare:cart 5', value: 18 });
     book.log('2026-05-05T09:00', cart(60));
     book.log('2026-05-05T09:01', cart(60, { label: '5' }));
-    const { days } = book.picture();
-    expect(days['2026-05-04']!.intake['food-scraps']!['']!.kg).toBe(44.5);
-    expect(days['2026-05-05']!.intake['food-scraps']!['']!.kg).toBe(40 + 42);
+    const picture = book.picture();
+    expect(dayOf(picture, '2026-05-04')!.intake['food-scraps']!['']!.kg).toBe(44.5);
+    expect(dayOf(picture, '2026-05-05')!.intake['food-scraps']!['']!.kg).toBe(40 + 42);
   });
 
   test('held and voided lines count nothing; held ones are listed', () => {
@@ -58,7 +58,7 @@ describe('what comes in', () => {
     const second = book.log('2026-05-04T08:05', cart(58.2));
     book.undo(second, '2026-05-04T08:06');
     const picture = book.picture();
-    expect(picture.days).toEqual({});
+    expect(picture.months).toEqual({});
     expect(picture.held).toMatchObject([{ entry: 1, kind: 'weigh-in', why: 'too-heavy' }]);
   });
 

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { applyEntry, emptyPicture, type Picture, rebuild } from '#core';
+import { applyEntry, dayOf, emptyPicture, type Picture, rebuild } from '#core';
 import { line } from './arbitrary.ts';
 import { Book, site } from './book.ts';
 
@@ -87,7 +87,7 @@ test('sums of the days agree with a plain addition of what was weighed net', () 
           kg: each / 10,
         });
       }
-      const kg = book.picture().days['2026-05-04']!.intake['food-scraps']!['']!.kg;
+      const kg = dayOf(book.picture(), '2026-05-04')!.intake['food-scraps']!['']!.kg;
       expect(kg).toBe(tenths.reduce((sum, each) => sum + each - 155, 0) / 10);
     }),
   );
