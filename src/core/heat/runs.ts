@@ -6,6 +6,7 @@ import type { DayCount, DepthRange, RuleSet } from './rule-sets.ts';
 
 /** After a turn the probe meets mixed material; a low this soon is shown, and breaks nothing. Common practice. */
 export const TURN_SHADOW_HOURS = 24;
+const HOUR_MS = 3_600_000;
 
 /** When a probe was out: readings from its last good check to the check that cleared it prove nothing. */
 export type Doubtful = { since: string; until: string | null };
@@ -91,13 +92,14 @@ export function judgeReadings(
     };
   });
   const used = judged.filter((reading) => reading.use === 'judged');
-  const hotTurns = turns.filter(
-    (turn) => used.findLast((reading) => byMoment(reading, turn) < 0)?.holds ?? true,
-  );
+  const hotTurns = turns
+    .filter((turn) => used.findLast((reading) => byMoment(reading, turn) < 0)?.holds ?? true)
+    .map((turn) => ({ turn, turnMs: instantMs(turn.at) }));
   for (const reading of used) {
     if (reading.holds) continue;
+    const ms = instantMs(reading.at);
     reading.excused = hotTurns.some(
-      (turn) => byMoment(turn, reading) < 0 && hoursBetween(turn.at, reading.at) <= TURN_SHADOW_HOURS,
+      ({ turn, turnMs }) => ms - turnMs <= TURN_SHADOW_HOURS * HOUR_MS && byMoment(turn, reading) < 0,
     );
   }
   return judged;
