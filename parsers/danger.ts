@@ -130,10 +130,12 @@ function isDeniedAfter(pieces: readonly Piece[], at: number): boolean {
   return is(next, 'notAfter') && !next!.comma && !is(pieces[at + 2], 'quiet');
 }
 
-function isEnded(pieces: readonly Piece[], at: number): boolean {
+function isEnded(pieces: readonly Piece[], at: number, topic: DangerTopic): boolean {
   for (let i = at + 1; i < pieces.length && i <= at + 5; i += 1) {
     if (is(pieces[i], 'ended')) return true;
-    if (is(pieces[i], 'endedLast')) return i === pieces.length - 1 || pieces[i + 1]!.comma;
+    // a fire that is out is over, somebody who bleeds out is not
+    if (is(pieces[i], 'endedLast') && topic !== 'injury')
+      return i === pieces.length - 1 || pieces[i + 1]!.comma;
     if (!is(pieces[i], 'aux', 'article', 'clear', 'within', 'heap', 'machine', 'vehicle')) return false;
   }
   return false;
@@ -245,6 +247,11 @@ function readStuck({ pieces }: Setting, i: number): Finding | null {
     return isWhole ? { what: 'caught', from: Math.max(0, i - 1), to } : null;
   }
   if (isThing(subject) || isThing(after)) return null;
+  // `were trapped in the shed`, `esta atrapado`: nobody is named, and nothing either
+  const isUnnamed = subject === undefined && is(pieces[i - 1], 'copula');
+  if (isUnnamed && (pieces[i + 1] === undefined || is(pieces[i + 1], 'within', 'under'))) {
+    return { what: 'caught', from: i - 1, to };
+  }
   const isUnder = subject !== undefined && is(pieces[i + 1], 'under');
   // a name nobody knows, said to be buried in something
   const isBuried = is(pieces[i], 'buried') && is(pieces[i - 1], 'copula') && is(pieces[i + 1], 'within');
@@ -287,7 +294,7 @@ function readReach({ pieces }: Setting, i: number): Finding | null {
 
 function readFall({ pieces }: Setting, i: number): Finding | null {
   const subject = subjectOf(pieces, i);
-  const after = objectOf(pieces, i);
+  const after = is(pieces[i + 1], 'off') ? undefined : objectOf(pieces, i);
   const isPerson = is(subject, 'person') || is(after, 'person');
   if (!isPerson && (isThing(subject) || isThing(after))) return null;
   const off = is(pieces[i + 1], 'off', 'within');
@@ -382,7 +389,7 @@ export function readDanger(text: string): Danger[] {
       for (let i = 0; i < pieces.length && i < setting.supposedFrom; i += 1) {
         const finding = readPiece(setting, i);
         if (finding === null || isNegated(pieces, finding.from) || isNegated(pieces, i)) continue;
-        if (isDeniedAfter(pieces, i) || isEnded(pieces, i)) continue;
+        if (isDeniedAfter(pieces, i) || isEnded(pieces, i, topicOf[finding.what])) continue;
         add(finding);
       }
     }

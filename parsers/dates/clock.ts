@@ -197,6 +197,8 @@ function readBareHour(
   }
   if (!isLead) return null;
   const before = tokens[at - 1];
+  // without its accent `a 3` is more likely a count than an hour
+  if (isUnsure && !isAfterDay && tokens[at]!.raw === 'a') return null;
   if (isUnsure && !isAfterDay) {
     // `tas 2 à 12`, `cart 1 at 12`, `drum at 12` are readings
     if (
