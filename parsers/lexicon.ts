@@ -74,6 +74,20 @@ const NO_SLIPS = new Set([
   'numw',
   'talk',
   'article',
+  'ordinary',
+  'money',
+  'about',
+  'req',
+  'set',
+  'set!',
+  'yes',
+  'noans',
+  'choice',
+  'neg',
+  'intent',
+  'because',
+  'gloss',
+  'sink',
 ]);
 
 export function slipIndex(root: Map<string, Node>): Map<string, string[]> {

@@ -2,6 +2,7 @@ import type { Assumption, Doubt, FieldRecord, ParsedMessage, Request, Taken } fr
 import type { ReadContext } from './context.ts';
 import { type Danger, readDanger } from './danger.ts';
 import { pointInto } from './grammar/words.ts';
+import type { Vocabulary } from './lexicon.ts';
 import { approximations, corrections, places, units, wordNumbers } from './prepare.ts';
 import { type Carry, type Item, isSoft } from './reading.ts';
 import { datesIn, plainAt, type SaidDate } from './said-dates.ts';
@@ -50,7 +51,7 @@ export function readMessage(text: string, context: ReadContext): ParsedMessage {
   }
   const vocabulary = vocabularyFor(context);
   const dangers = readDanger(text);
-  const dates = datesIn(message, context, vocabulary);
+  const dates = commands(message, vocabulary) ? [] : datesIn(message, context, vocabulary);
   // The order matters: phrases before numbers in words (`three quarters of`), units before places (`41 C`),
   // places before corrections (`turned B, no wait C`).
   let tokens = understand(
@@ -64,6 +65,7 @@ export function readMessage(text: string, context: ReadContext): ParsedMessage {
       })),
     ),
     vocabulary,
+    (letter) => context.piles.includes(`pile ${letter.toUpperCase()}`),
   );
   tokens = wordNumbers(tokens);
   tokens = approximations(units(tokens, context));
@@ -74,6 +76,19 @@ export function readMessage(text: string, context: ReadContext): ParsedMessage {
   let heading: SaidDate | null = null;
   for (const sentence of sentencesOf(tokens)) {
     if (sentence.tokens.length === 0) continue;
+    if (asksForToday(sentence.tokens, context) && dates.length === 1 && !message.text.includes('\n')) {
+      const only = sentence.tokens.find((tok) => tok.k === 'd')!;
+      found.push({
+        item: { request: { request: 'today' } },
+        a: only.a,
+        b: only.b,
+        at: only.a,
+        rule: 'request',
+        date: null,
+        carried: false,
+      });
+      continue;
+    }
     for (const tok of sentence.tokens) {
       const said = tok.k === 'd' ? (tok.date!.span as SaidDate) : null;
       if (said?.heading) heading = said;
@@ -146,6 +161,19 @@ function alarm(
     found.push({ item: { record }, a, b, at: a, rule: 'danger', date: heading, carried: heading !== null });
   }
   found.sort((x, y) => x.at - y.at);
+}
+
+/** `set summary monday 7:00`: in a command that sets something, days and times are values. */
+function commands(message: Plain, vocabulary: Vocabulary): boolean {
+  const first = /[^\s/]+/.exec(message.text)?.[0] ?? '';
+  const node = vocabulary.root.get(first);
+  return node?.senses?.some((one) => one.cls === 'set!' && one.val === 'set') ?? false;
+}
+
+/** A line that is only the day's date asks for the day's list. */
+function asksForToday(tokens: readonly Tok[], context: ReadContext): boolean {
+  const told = tokens.filter((tok) => !isSoft(tok));
+  return told.length === 1 && told[0]!.k === 'd' && told[0]!.date!.when === context.nowLocal.slice(0, 10);
 }
 
 /** `note: …` keeps the writer's words as they are. */

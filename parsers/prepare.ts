@@ -57,6 +57,7 @@ function cardinal(tokens: readonly Tok[], start: number): [number, number, numbe
     if (v === undefined) break;
     const joined = k > i;
     if (part < 0) part = v;
+    else if (part === 1 && !joined && v >= 10 && v < 100 && total === 0) part = 100 + v;
     else if (v === 1000) {
       total += Math.max(part, 1) * 1000;
       part = 0;
@@ -117,16 +118,12 @@ export function units(tokens: readonly Tok[], context: ReadContext): Tok[] {
       n.negative = true;
       out.pop();
     }
-    if (
-      sign &&
-      punct(sign, '-') &&
-      tok.glued &&
-      !sign.glued &&
-      isLineStart(out) &&
-      tok.n!.unit === null &&
-      out.at(-1) === sign
-    ) {
-      // `-8 kg cart` opening a line is a bullet far more often than a sign: left as it is.
+    const word = out.at(-1);
+    if (word && sense(word, 'minus') !== undefined && out.at(-2)?.k !== 'n' && n.value >= 0) {
+      n.value = -n.value;
+      n.negative = true;
+      n.byWord = word.a;
+      out.pop();
     }
     let unit = unitAt(tokens, end + 1, tok, context);
     // `135-140`, `61.5 - 15.5`, `40 - 43 C`
@@ -154,6 +151,9 @@ export function units(tokens: readonly Tok[], context: ReadContext): Tok[] {
       if (again?.unit === unit.unit) {
         n.to = second.n!.value;
         unit = again;
+      } else if (!again && second.n!.unit === null) {
+        n.to = second.n!.value;
+        unit = { unit: unit.unit, end: unit.end + 2 };
       }
     }
     if (unit) {
@@ -175,7 +175,8 @@ export function units(tokens: readonly Tok[], context: ReadContext): Tok[] {
       }
     }
     let a = tok.a;
-    if (n.hash || n.negative) a -= 1;
+    if (n.byWord !== undefined) a = n.byWord;
+    else if (n.hash || n.negative) a -= 1;
     out.push({ ...tok, a, b: tokens[end]!.b, n, glued: n.hash || n.negative ? false : tok.glued });
     i = end;
   }
@@ -318,6 +319,25 @@ export function corrections(tokens: readonly Tok[]): Tok[] {
       i = left;
       continue;
     }
+    // `B 45 I mean C 45`, `pile 2 130, sorry pile 3 130`: the place goes with its figure.
+    if (was.k === 'n' && now.k === 'w' && sense(now, 'place') !== undefined) {
+      let p = left - 1;
+      while (p >= 0 && out[p]!.k === 'n') p--;
+      if (sense(out[p], 'place') !== undefined) {
+        const figures = out.slice(p + 1, left + 1);
+        const own = out[right + 1]?.k === 'n';
+        out.splice(p, right - p + 1, { ...now, a: out[p]!.a }, ...(own ? [] : figures));
+        i = p;
+        continue;
+      }
+    }
+    if (
+      was.k === 'n' &&
+      now.k === 'n' &&
+      sense(was, 'place?') !== undefined &&
+      sense(now, 'place?') === undefined
+    )
+      continue;
     for (const cls of ['place', 'container', 'material', 'source', 'feel', 'layer', 'point'] as const) {
       if (was.k === 'w' && now.k === 'w' && sense(was, cls) !== undefined && sense(now, cls) !== undefined) {
         out.splice(left, right - left + 1, { ...now, a: was.a });
@@ -402,7 +422,7 @@ export function places(tokens: readonly Tok[], context: ReadContext): Tok[] {
       !tok.n!.fraction
     ) {
       const val = `pile ${tok.n!.value}`;
-      if (context.piles.includes(val)) {
+      if (context.piles.includes(val) && mayName(tokens, i)) {
         out.push({ ...tok, senses: [...tok.senses, { cls: 'place?', val, lang: null }] });
         continue;
       }
@@ -410,6 +430,75 @@ export function places(tokens: readonly Tok[], context: ReadContext): Tok[] {
     out.push(tok);
   }
   return out;
+}
+
+/** Words that a pile's number can be followed by; any other word makes it a count of something. */
+const AFTER_PLACE = [
+  'fill',
+  'prep',
+  'and',
+  'feel',
+  'point',
+  'tempword',
+  'be',
+  'topic',
+  'turn',
+  'cover',
+  'uncover',
+  'full',
+  'finish',
+  'ready',
+  'squeeze',
+  'degree',
+  'next',
+  'start',
+  'empty',
+  'deep',
+  'strength',
+  'seen',
+  'into',
+  'because',
+  'approx',
+  'correct',
+  'contaminated',
+  'gloss',
+  'rangeword',
+  'join',
+  'split',
+  'neg',
+  'req',
+  'about',
+  'dateword',
+  'add',
+  'remove',
+  'water',
+  'relocated',
+  'gone',
+  'or',
+  'cond',
+  'intent',
+  'ask',
+];
+function mayName(tokens: readonly Tok[], i: number): boolean {
+  const next = tokens[i + 1];
+  if (!next || next.k !== 'w') return true;
+  if (
+    [
+      'container',
+      'material',
+      'money',
+      'person',
+      'layer',
+      'unit',
+      'hourword',
+      'sample',
+      'many',
+      'pilehead',
+    ].some((cls) => sense(next, cls) !== undefined) &&
+    !next.senses.some((s) => s.cls === 'fill' || s.cls === 'prep')
+  )
+    return false;
+  return next.senses.some((s) => AFTER_PLACE.includes(s.cls));
 }
 
 const isLetter = (tok: Tok) => tok.s.length === 1 && tok.s >= 'a' && tok.s <= 'z';

@@ -124,7 +124,7 @@ export function take(tokens: readonly Tok[], accepts: readonly string[], lenient
       all.push({ cls: 'sep', tok });
       continue;
     }
-    if (unknown.length < lenient && tok.k === 'w') {
+    if (unknown.length < lenient && tok.k === 'w' && tok.senses.length === 0) {
       unknown.push(tok);
       all.push({ cls: '?', tok });
       continue;

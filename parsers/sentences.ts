@@ -13,6 +13,7 @@ const WINDOW = 36;
 /** Words that turn what stands behind them into no entry: denied, meant, conditional, asked, heard, paid. */
 const GATES = ['neg', 'intent', 'cond', 'ask', 'hearsay', 'money'] as const;
 
+const gates = (tok: Tok) => tok.k === 'w' && GATES.some((cls) => sense(tok, cls) !== undefined);
 const trivial = (tok: Tok) =>
   tok.k === 'd' ||
   isSoft(tok) ||
@@ -27,6 +28,10 @@ const trivial = (tok: Tok) =>
         s.cls === 'next',
     ));
 
+/** Denial and condition count even where the word is also a filler in another language. */
+const strictGate = (tok: Tok) =>
+  gates(tok) &&
+  !tok.senses.some((s) => s.cls === 'prep' || s.cls === 'and' || s.cls === 'article' || s.cls === 'fill');
 const parts = (tok: Tok) =>
   (tok.k === 'p' &&
     (tok.s === ',' ||
@@ -79,7 +84,7 @@ export function readRuns(
     for (let j = most; j > i && !found; j--) {
       const run = tokens.slice(i, j);
       const last = run.at(-1)!;
-      if (j < tokens.length && isSoft(last)) continue;
+      if (j < tokens.length && (isSoft(last) || (last.k === 'd' && datesNext(tokens, i, j)))) continue;
       const scope: Scope = {
         context,
         carry,
@@ -105,6 +110,17 @@ export function readRuns(
   return out;
 }
 
+/** `cart 56, 10:20 cart 61`: a date behind a comma belongs to what follows it. */
+function datesNext(tokens: readonly Tok[], i: number, j: number): boolean {
+  const next = tokens[j]!;
+  if (next.k === 'p' || next.k === 'd') return false;
+  let k = j - 1;
+  while (k > i && (tokens[k]!.k === 'd' || trivialWord(tokens[k]!))) k--;
+  return k > i && parts(tokens[k]!);
+}
+const trivialWord = (tok: Tok) =>
+  tok.k === 'w' && tok.senses.some((s) => s.cls === 'fill' || s.cls === 'prep' || s.cls === 'article');
+
 /** What later pieces may lean on. */
 function keep(reading: Reading, carry: Carry): void {
   for (const item of reading.items) {
@@ -127,46 +143,138 @@ export function readSentence(
   const before = { ...carry };
   const first = readRuns(tokens, asked, context, carry);
   const result = weed(tokens, first);
-  const unknown = result.chunks.some((chunk) => chunk.left.some((k) => isUnknown(tokens[k]!)));
-  if (!unknown) return result;
+  if (!result.chunks.some((chunk) => chunk.left.some((k) => mendable(tokens[k]!)))) return result;
   const mended = mend(tokens, vocabulary, result);
   if (!mended) return result;
+  const kept = { ...carry };
   Object.assign(carry, before);
   const second = readRuns(mended, asked, context, carry);
   const again = weed(mended, second);
-  return better(again, result) ? again : result;
+  if (better(again, result)) return again;
+  Object.assign(carry, kept);
+  return result;
 }
 
 const isUnknown = (tok: Tok) => tok.k === 'w' && tok.senses.length === 0;
+const isOrdinary = (tok: Tok) =>
+  tok.k === 'w' &&
+  tok.senses.length > 0 &&
+  tok.senses.every((s) => s.cls === 'ordinary') &&
+  !tok.s.includes(' ');
+const mendable = (tok: Tok) => (isUnknown(tok) || isOrdinary(tok)) && tok.s.length >= 3 && tok.s.length <= 24;
 const leftOf = (result: SentenceResult) => result.chunks.reduce((sum, chunk) => sum + chunk.left.length, 0);
-const better = (a: SentenceResult, b: SentenceResult) =>
-  a.readings.length > 0 &&
-  (leftOf(a) < leftOf(b) || a.readings.length > b.readings.length) &&
-  a.readings.filter((r) => r.slips).every((r) => worth(r, a.tokens));
 
-/** A word mended by guess needs company: a number, or another word of the trade. */
-function worth(reading: Reading, tokens: readonly Tok[]): boolean {
-  const run = tokens.slice(reading.a, reading.b);
-  return run.some(
-    (tok) =>
-      !tok.slip &&
-      (tok.k === 'n' || tok.senses.some((s) => !['fill', 'prep', 'and', 'article'].includes(s.cls))),
-  );
+/** A reading that leans on mended words must be whole: nothing left over beside it, and company for the guess. */
+function better(again: SentenceResult, was: SentenceResult): boolean {
+  const slipped = again.readings.filter((reading) => reading.slips);
+  if (slipped.length === 0) return false;
+  if (!(leftOf(again) < leftOf(was) || again.readings.length > was.readings.length)) return false;
+  return slipped.every((reading) => worth(reading, again));
 }
 
-/** Unknown words one slip from a trade word get that word's meanings. */
+function worth(reading: Reading, result: SentenceResult): boolean {
+  const { tokens, chunks } = result;
+  if (reading.items.some((item) => 'request' in item)) return false;
+  const run = tokens.slice(reading.a, reading.b);
+  for (const chunk of chunks)
+    if (reading.a < chunk.b && reading.b > chunk.a && chunk.left.length > 0) return false;
+  const slips = run.filter((tok) => tok.slip);
+  const company = run.filter(
+    (tok) => !tok.slip && (tok.k === 'n' || tok.senses.some((s) => !DULL.has(s.cls))),
+  );
+  if (company.length === 0) return false;
+  if (slips.some((tok) => tok.ordinary)) {
+    // `cat 61.5`, `pine 3 138f`: an everyday word is a slip only where it opens the entry and a figure stands by it.
+    return (
+      slips.length === 1 &&
+      reading.a === 0 &&
+      tokens[0] === slips[0] &&
+      run.some((tok) => tok.k === 'n') &&
+      run.length <= 5
+    );
+  }
+  // A trouble is not guessed out of a short word.
+  if (
+    reading.rule === 'problem' &&
+    slips.some((tok) => tok.s.length < 5 && sense(tok, 'topic') !== undefined)
+  )
+    return false;
+  return slips.length <= 1 + company.length;
+}
+const DULL = new Set(['fill', 'prep', 'and', 'article', 'numero', 'be', 'approx', 'next']);
+
+/** Unknown words one slip from a trade word get that word's meanings; phrases are then looked for again. */
 function mend(tokens: readonly Tok[], vocabulary: Vocabulary, result: SentenceResult): Tok[] | null {
   let changed = false;
   const left = new Set(result.chunks.flatMap((chunk) => chunk.left));
   const out = tokens.map((tok, k) => {
-    if (!left.has(k) || !isUnknown(tok) || tok.s.length < 3 || tok.s.length > 24) return tok;
+    if (!left.has(k) || !mendable(tok)) return tok;
     const words = mendings(vocabulary, tok.s);
-    const senses = words.flatMap((word) => vocabulary.root.get(word)?.senses ?? []);
-    if (senses.length === 0) return tok;
+    const senses = words
+      .flatMap((word) => vocabulary.root.get(word)?.senses ?? [])
+      .filter((s) => !NEVER_MENDED.has(s.cls));
+    const phrase = words.find((word) => vocabulary.root.get(word)?.next);
+    if (senses.length === 0 && !phrase) return tok;
     changed = true;
-    return { ...tok, senses, slip: true };
+    return { ...tok, senses, slip: true, ordinary: isOrdinary(tok), meant: words };
   });
-  return changed ? out : null;
+  return changed ? phrasesAmong(out, vocabulary) : null;
+}
+const NEVER_MENDED = new Set([
+  'fill',
+  'prep',
+  'and',
+  'article',
+  'talk',
+  'numw',
+  'ordinary',
+  'req',
+  'set',
+  'set!',
+  'intent',
+  'neg',
+  'money',
+  'hearsay',
+  'ask',
+  'about',
+  'correct',
+]);
+
+/** Joins mended words with their neighbours where the two make a phrase: `weest kitchen`, `wsahed the carts`. */
+function phrasesAmong(tokens: readonly Tok[], vocabulary: Vocabulary): Tok[] {
+  const out: Tok[] = [];
+  const forms = (tok: Tok) => (tok.k !== 'w' ? [] : (tok.meant ?? [tok.s]));
+  for (let i = 0; i < tokens.length; i++) {
+    let best: { end: number; senses: Tok['senses'] } | null = null;
+    let nodes = forms(tokens[i]!).flatMap((word) => vocabulary.root.get(word) ?? []);
+    for (let j = i + 1; j < Math.min(tokens.length, i + 6) && nodes.length > 0; j++) {
+      const words = forms(tokens[j]!);
+      nodes = nodes.flatMap((node) =>
+        words.flatMap(
+          (word) =>
+            word.split(' ').reduce<typeof node | undefined>((at, part) => at?.next?.get(part), node) ?? [],
+        ),
+      );
+      const senses = nodes.flatMap((node) => node.senses ?? []).filter((s) => !NEVER_MENDED.has(s.cls));
+      if (senses.length > 0 && tokens.slice(i, j + 1).some((tok) => tok.slip)) best = { end: j, senses };
+    }
+    if (best) {
+      const last = tokens[best.end]!;
+      out.push({
+        ...tokens[i]!,
+        b: last.b,
+        s: tokens
+          .slice(i, best.end + 1)
+          .map((tok) => tok.s)
+          .join(' '),
+        senses: best.senses,
+        slip: true,
+        ordinary: false,
+      });
+      i = best.end;
+    } else out.push(tokens[i]!);
+  }
+  return out;
 }
 
 /** Marks what each stretch between commas left unread, and drops readings that stand in such company. */
@@ -178,7 +286,8 @@ function weed(tokens: readonly Tok[], readings: readonly Reading[]): SentenceRes
   for (let k = 0; k <= tokens.length; k++) {
     if (k < tokens.length && !(parts(tokens[k]!) && !taken[k])) continue;
     const left: number[] = [];
-    for (let j = a; j < k; j++) if (!taken[j] && !trivial(tokens[j]!)) left.push(j);
+    for (let j = a; j < k; j++)
+      if (!taken[j] && (!trivial(tokens[j]!) || strictGate(tokens[j]!))) left.push(j);
     if (k > a) chunks.push({ a, b: k, left });
     a = k + 1;
   }
@@ -208,9 +317,7 @@ function stands(
 ): boolean {
   for (const chunk of chunks) {
     if (reading.b <= chunk.a || reading.a >= chunk.b || chunk.left.length === 0) continue;
-    const gateBefore = chunk.left.some(
-      (k) => k < reading.a && GATES.some((cls) => sense(tokens[k], cls) !== undefined),
-    );
+    const gateBefore = chunk.left.some((k) => k < reading.a && gates(tokens[k]!));
     if (gateBefore) return false;
     // `swept and didn't lock the gate`: what stands before the `and` is done.
     const after = chunk.left.filter((k) => k >= reading.b);

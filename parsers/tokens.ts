@@ -24,6 +24,8 @@ export type Num = {
   or?: number;
   /** The value had a unit or sign that was put right in the same breath. */
   negative?: boolean;
+  /** Where the word `minus` stood. */
+  byWord?: number;
 };
 
 export type DateTok = { when?: string | undefined; ahead?: string | undefined; span: unknown };
@@ -40,10 +42,14 @@ export type Tok = {
   upper?: boolean;
   n?: Num;
   date?: DateTok;
+  /** Read as a word it is one slip away from; an everyday word in its own right; what it may have been. */
   slip?: boolean;
+  ordinary?: boolean;
+  meant?: readonly string[];
 };
 
 const NONE: readonly Sense[] = [];
+const STAR: readonly Sense[] = [{ cls: 'star', val: '', lang: null }];
 const FRACTIONS: Record<string, number> = { '½': 0.5, '¼': 0.25, '¾': 0.75, '⅓': 1 / 3, '⅔': 2 / 3 };
 const CLOCK = /\d{1,2}(?::\d{2}(?::\d{2})?|h\d{2}(?!\d))(?![\d:])/y;
 const NUMBER = /\d+(?:[.,]\d+)*/y;
@@ -166,6 +172,9 @@ export function scan(
       continue;
     }
     push('p', i, i + 1);
+    // `*chips 16`: a star glued to the first word of a message puts the last one right.
+    if (text[i] === '*' && out.length === 1 && text.charCodeAt(i + 1) > 32 && !text.includes('*', i + 1))
+      out[0]!.senses = STAR;
     i++;
   }
   return out;
@@ -223,7 +232,11 @@ function scanNumber(
 }
 
 /** Joins words into the longest phrases the vocabulary has, and gives every token its meanings. */
-export function understand(tokens: readonly Tok[], vocabulary: Vocabulary): Tok[] {
+export function understand(
+  tokens: readonly Tok[],
+  vocabulary: Vocabulary,
+  isPileLetter: (letter: string) => boolean,
+): Tok[] {
   const out: Tok[] = [];
   for (let i = 0; i < tokens.length; ) {
     const token = tokens[i]!;
@@ -240,6 +253,7 @@ export function understand(tokens: readonly Tok[], vocabulary: Vocabulary): Tok[
       const next: Tok = tokens[j]!;
       if (next.k === 'p' && next.s === '-' && tokens[j + 1]?.k === 'w') continue;
       if (next.k === 'd' || !node?.next) break;
+      if (next.upper && next.s.length === 1 && isPileLetter(next.s)) break;
       node = node.next.get(next.s);
       if (!node) break;
       if (node.senses) {

@@ -18,6 +18,7 @@ import {
   undo,
 } from './requests.ts';
 import { closed, setting, tareSetting } from './settings.ts';
+import { strangeMaterial } from './stranger.ts';
 import { temperature } from './temperature.ts';
 import { chore, problem, resolved, weather } from './troubles.ts';
 import { weighIn } from './weigh-in.ts';
@@ -47,6 +48,8 @@ export const READERS: readonly Reader[] = [
   hours,
   weather,
   problem,
+  // Only what nothing else could read.
+  strangeMaterial,
 ];
 
 export const REQUEST_READERS: readonly Reader[] = [

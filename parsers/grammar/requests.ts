@@ -97,59 +97,61 @@ export const plannedMix: Reader = {
 /** Status and history of a place, or of all. */
 export const placeRequest: Reader = {
   rule: 'request place',
-  on: ['req'],
+  on: ['req', 'about', 'turn', 'water', 'cover', 'need', 'screen'],
   read(tokens, scope) {
     for (const name of ['history', 'status'] as const) {
-      const rest = beside(tokens, name);
-      if (!rest) continue;
-      const slots = take(rest, [
-        'place',
-        'ask',
-        'pilehead',
-        'all',
-        'many',
-        'both',
-        'intent',
-        'dateword',
-        'be',
-        'req',
-        'turn',
-        'tempword',
-        'ready',
-        'finish',
-        'degree',
-        'feel',
-        'full',
-        'squeeze',
-        'screen',
-        'emptyadj',
-        'cond',
-      ]);
+      const own = tokens.filter((tok) => asks(tok, name));
+      const rest = tokens.filter((tok) => !asks(tok, name));
+      if (own.length === 0 && (name === 'history' || !scope.asked)) continue;
+      const slots = take(rest, ABOUT);
       if (!slots) continue;
       const places = placesOf(slots);
-      const strong = tokens.some(
-        (tok) => asks(tok, name) && (tok.s.includes(' ') || tok.s.length > 5 || STRONG.has(tok.s)),
-      );
-      const loud = tokens.filter((tok) => asks(tok, name)).length;
-      if (places.length === 1) {
-        if (name === 'status' && !scope.asked && !strong && loud < 2 && slots.get('ask').length === 0)
-          continue;
-        return ask({ request: name, place: places[0]! });
-      }
-      if (places.length === 0) {
-        const headed =
-          slots.get('pilehead').length > 0 || slots.get('many').length > 0 || slots.get('all').length > 0;
-        const own = tokens.some((tok) => asks(tok, name) && WHOLE.has(tok.s));
-        if (own || (headed && (scope.asked || strong))) {
-          if (scope.carry.place && !headed && !own) return ask({ request: name, place: scope.carry.place });
-          return ask({ request: name });
-        }
-      } else if (scope.asked || strong) return places.map((place) => ({ request: { request: name, place } }));
+      if (places.some((place) => place === 'lift' || place === 'floor')) continue;
+      if (places.length > 0) return places.map((place) => ({ request: { request: name, place } }));
+      if (own.length === 0 && slots.get('turn').length + slots.get('about').length === 0) continue;
+      const headed = slots.get('pilehead').length + slots.get('many').length + slots.get('all').length > 0;
+      if (own.some((tok) => WHOLE.has(tok.s)) || (headed && own.length > 0)) return ask({ request: name });
+      if (scope.carry.place && scope.asked && !headed && own.some((tok) => tok.s.includes(' ')))
+        return ask({ request: name, place: scope.carry.place });
     }
     return null;
   },
 };
-const STRONG = new Set<string>(['hows', 'status']);
+const ABOUT = [
+  'place',
+  'ask',
+  'about',
+  'pilehead',
+  'all',
+  'many',
+  'both',
+  'intent',
+  'dateword',
+  'be',
+  'req',
+  'turn',
+  'tempword',
+  'ready',
+  'finish',
+  'degree',
+  'feel',
+  'full',
+  'squeeze',
+  'screen',
+  'emptyadj',
+  'cond',
+  'need',
+  'water',
+  'cover',
+  'material',
+  'uncover',
+  'deep',
+  'point',
+  'there',
+  'ok',
+  'gone',
+  'topic',
+];
 const WHOLE = new Set<string>([
   'status',
   'piles',
@@ -161,8 +163,13 @@ const WHOLE = new Set<string>([
   'estado',
   'statut',
   'etat',
+  'etats',
   'pilas',
   'estatus',
+  'les tas',
+  'estado general',
+  'status report',
+  'status update',
 ]);
 
 /** `undo`, `undo last 2`. */

@@ -17,8 +17,8 @@ const ACCEPTS = [
   'n',
   'container',
   'contaminated',
-  'material',
   'source',
+  'material',
   'total',
   'each',
   'net',
@@ -27,42 +27,157 @@ const ACCEPTS = [
   'add',
   'full',
   'place',
-  'ofit',
   'or',
   'unsure',
   'point',
   'more',
   'numero',
-  'squeeze?',
   'approx',
-  'foreign',
   'be',
-  'topic?',
+  'ok',
+  'minus',
+  'plus',
 ];
 
 /** Material going in, weighed or by volume: `cart 66.5`, `3 carts 61 58 70`, `chips 12`, `2 barrows of leaves`. */
 export const weighIn: Reader = {
   rule: 'weigh-in',
-  on: ['container', 'material', 'foreign'],
-  read(tokens, scope) {
+  on: ['container', 'material'],
+  read(all, scope) {
+    const parted = ofWhichIn(all, scope);
+    const marked = contaminationIn(parted.rest);
+    const tokens = marked.rest;
     const slots = take(tokens, ACCEPTS);
     if (!slots) return null;
     const containers = slots.get('container');
     const materials = materialsOf(slots);
     if (materials === null || containers.length > 1) return null;
     if (containers.length === 0 && materials.length === 0) return null;
-    if (slots.get('place').length > 1 || slots.get('source').length > 1) return null;
-    if (
-      slots.get('tare').length > 0 &&
-      slots.nums.length < 2 &&
-      !slots.nums.some((t) => t.n!.to !== undefined)
-    )
-      return null;
-    return containers.length === 1
-      ? inContainer(tokens, slots, materials, scope)
-      : loose(tokens, slots, materials, scope);
+    if (slots.get('place').length > 1 || slots.get('source').length > 1 || crosses(slots)) return null;
+    const items =
+      containers.length === 1
+        ? inContainer(tokens, slots, materials, scope, marked.found)
+        : loose(tokens, slots, materials, scope, marked.found);
+    if (!items || !parted.pieces) return items;
+    const only = items.length === 1 && 'record' in items[0]! ? items[0] : null;
+    if (!only) return null;
+    return [{ ...only, record: { ...only.record, ofWhich: parted.pieces } as FieldRecord }];
   },
 };
+
+/** `…, 7.2 of it fruit`, `dont 8 de pain`: a part of the load told apart. */
+function ofWhichIn(
+  tokens: readonly Tok[],
+  scope: Scope,
+): { rest: readonly Tok[]; pieces: NonNullable<WeighIn['ofWhich']> | null } {
+  const at = tokens.findIndex((tok) => sense(tok, 'ofit') !== undefined);
+  if (at < 1) return { rest: tokens, pieces: null };
+  const before = tokens[at - 1]!;
+  const after = tokens[at + 1];
+  const numberFirst = before.k === 'n';
+  const amount = numberFirst ? before : after?.k === 'n' ? after : null;
+  if (!amount) return { rest: tokens, pieces: null };
+  const words = tokens
+    .slice(at + (numberFirst ? 1 : 2))
+    .filter(
+      (tok) =>
+        tok.k === 'w' &&
+        !tok.senses.some(
+          (s) => s.cls === 'article' || s.cls === 'prep' || s.cls === 'be' || s.cls === 'fill',
+        ),
+    );
+  if (words.length < 1 || words.length > 3 || tokens.slice(at + 2).some((tok) => tok.k === 'n'))
+    return { rest: tokens, pieces: null };
+  const n = amount.n!;
+  const what =
+    words.length === 1 ? (sense(words[0], 'material') ?? words[0]!.s) : words.map((tok) => tok.s).join(' ');
+  const unit = massOf(n, scope);
+  const piece = isVolumeUnit(n.unit)
+    ? { what, litres: tidy(toLitres(n.value, n.unit)) }
+    : unit
+      ? { what, kg: tidy(toKg(n.value, unit)) }
+      : null;
+  if (!piece) return { rest: tokens, pieces: null };
+  const cut = numberFirst ? at - 1 : at;
+  const trailing = tokens[cut - 1];
+  return { rest: tokens.slice(0, trailing?.k === 'p' ? cut - 1 : cut), pieces: [piece] };
+}
+
+/** What follows a weighed load and says that it was contaminated, to the end of the run: only a flag on it. */
+function contaminationIn(tokens: readonly Tok[]): { rest: readonly Tok[]; found: boolean } {
+  const at = tokens.findIndex(
+    (tok, k) =>
+      k > 0 &&
+      (sense(tok, 'contaminated') !== undefined ||
+        sense(tok, 'material') === 'residue' ||
+        sense(tok, 'topic') === 'contamination'),
+  );
+  if (
+    at < 2 ||
+    tokens
+      .slice(at)
+      .some(
+        (tok) =>
+          tok.k === 'n' ||
+          sense(tok, 'container') !== undefined ||
+          sense(tok, 'place') !== undefined ||
+          sense(tok, 'reject') !== undefined,
+      )
+  )
+    return { rest: tokens, found: false };
+  const head = tokens.slice(0, at);
+  if (
+    !head.some((tok) => tok.k === 'n') ||
+    !head.some((tok) => sense(tok, 'container') !== undefined || sense(tok, 'material') !== undefined)
+  )
+    return { rest: tokens, found: false };
+  if (
+    tokens.length - at > 9 ||
+    (head.at(-1)?.k === 'n' &&
+      isMassUnit(head.at(-1)!.n!.unit) &&
+      sense(tokens[at], 'material') === 'residue')
+  )
+    return { rest: tokens, found: false };
+  if (
+    tokens.some((tok) =>
+      GATED.some(
+        (cls) =>
+          sense(tok, cls) !== undefined &&
+          sense(tok, 'fill') === undefined &&
+          sense(tok, 'contaminated') === undefined,
+      ),
+    )
+  )
+    return { rest: tokens, found: false };
+  while (
+    head.length > 0 &&
+    (head.at(-1)!.k === 'p' ||
+      (head.at(-1)!.k === 'w' &&
+        ['fill', 'prep', 'add', 'be', 'seen'].some((cls) => sense(head.at(-1), cls) !== undefined) &&
+        sense(head.at(-1), 'container') === undefined &&
+        sense(head.at(-1), 'net') === undefined))
+  )
+    head.pop();
+  return { rest: head, found: true };
+}
+const GATED = ['neg', 'intent', 'cond', 'ask', 'hearsay'];
+
+/** A comma or `and` behind a weight begins something else where a container, material or place comes after it. */
+function crosses(slots: Slots): boolean {
+  let weighed = false;
+  let crossed = false;
+  let sourced = false;
+  for (const { cls, tok } of slots.all) {
+    if (cls === 'n') {
+      if (sourced) return true;
+      weighed = true;
+    } else if (cls === 'sep' || cls === 'and') {
+      if (weighed && tok.s !== ':' && tok.s !== '#' && tok.s !== '(' && tok.s !== ')') crossed = true;
+    } else if (crossed && (cls === 'material' || cls === 'container' || cls === 'place')) return true;
+    else if (crossed && cls === 'source') sourced = true;
+  }
+  return false;
+}
 
 /** The material's names among the slots; null where two different ones are named. */
 function materialsOf(slots: Slots): string[] | null {
@@ -72,7 +187,6 @@ function materialsOf(slots: Slots): string[] | null {
     const name = value === 'mature-compost' ? 'finished-compost' : value;
     if (!out.includes(name)) out.push(name);
   }
-  for (const tok of slots.get('foreign')) out.push(sense(tok, 'foreign')!);
   if (out.length > 1) return null;
   if (out[0] === 'residue' || out[0] === 'leachate' || out[0] === 'overs') return null;
   return out;
@@ -123,22 +237,32 @@ function leavesNumber(tokens: readonly Tok[], slots: Slots, scope: Scope): boole
   return ['material', 'place', 'container', 'source', 'point'].includes(last.cls);
 }
 
-function inContainer(tokens: readonly Tok[], slots: Slots, materials: string[], scope: Scope): Item[] | null {
+function inContainer(
+  tokens: readonly Tok[],
+  slots: Slots,
+  materials: string[],
+  scope: Scope,
+  contaminated: boolean,
+): Item[] | null {
   const { context } = scope;
   if (leavesNumber(tokens, slots, scope) || strangers(slots, scope)) return null;
   const at = slots.all.findIndex((one) => one.cls === 'container');
   const tok = slots.all[at]!.tok;
   const container = sense(tok, 'container')!;
   const many = sense(tok, 'plural') !== undefined;
-  const before = slots.all
-    .slice(0, at)
-    .filter((one) => one.cls === 'n')
-    .map((one) => one.tok);
-  const after = slots.all
-    .slice(at + 1)
-    .filter((one) => one.cls === 'n')
-    .map((one) => one.tok);
+  const tareTok = tareOf(slots);
+  if (tareTok === null) return null;
+  const numbers = (list: Slots['all']) =>
+    list.filter((one) => one.cls === 'n' && one.tok !== tareTok).map((one) => one.tok);
+  const before = numbers(slots.all.slice(0, at));
+  let after = numbers(slots.all.slice(at + 1));
   let count: number | null = null;
+  // `bags of leaves x3`
+  const times = after[0] && after.length === 1 && tokens[tokens.indexOf(after[0]) - 1];
+  if (times && times.s === 'x' && after[0]!.n!.unit === null && before.length === 0) {
+    count = after[0]!.n!.value;
+    after = [];
+  }
   let fill: number | undefined;
   let size = false;
   const weights: Num[] = [];
@@ -161,15 +285,25 @@ function inContainer(tokens: readonly Tok[], slots: Slots, materials: string[], 
       (Number.isInteger(n.value) ? n.value <= 60 : n.value % 0.25 === 0 && n.value < 20)
     )
       count = n.value;
-    else if (isMassUnit(n.unit)) weights.push(n);
+    else if (isMassUnit(n.unit) || (n.to !== undefined && n.unit === null)) weights.push(n);
+    else if (isWeight(n) && slots.get('gross').length + slots.get('net').length > 0) weights.push(n);
     else return null;
   }
+  const plus = slots.get('plus')[0];
+  if (plus) count = (count ?? 1) + Number(sense(plus, 'plus'));
   if (weights.length > 0 && after.some((one) => isMassUnit(one.n!.unit))) return null;
   let label: string | undefined;
   let rest = after.map((one) => one.n!);
   const first = after[0];
   const singular = !many && (count === null || count === 1);
-  if (singular && first && isLabel(first.n!, after.length, weights.length) && labelNextTo(slots, at, first)) {
+  if (
+    singular &&
+    first &&
+    slots.get('or').length === 0 &&
+    !partedFrom(slots, first, after[1]) &&
+    isLabel(first.n!, after.length, weights.length) &&
+    labelNextTo(slots, at, first)
+  ) {
     const n = first.n!;
     const later = after.slice(1).some((one) => isWeight(one.n!)) || weights.length > 0;
     if (n.hash || later) {
@@ -178,19 +312,11 @@ function inContainer(tokens: readonly Tok[], slots: Slots, materials: string[], 
     }
   }
   let tare: number | undefined;
-  const tares = slots.get('tare');
-  if (tares.length > 0) {
-    if (tares.length > 1 || rest.length < 2) {
-      if (!(weights.length === 1 && rest.length === 1)) return null;
-    }
-    const taken = rest.pop()!;
-    const unit = massOf(taken, scope);
-    if (!unit || taken.to !== undefined) return null;
-    tare = tidy(toKg(taken.value, unit));
-    if (rest.length + weights.length !== 1) return null;
+  if (tareTok) {
+    const unit = massOf(tareTok.n!, scope);
+    if (!unit || tareTok.n!.to !== undefined || rest.length + weights.length !== 1) return null;
+    tare = tidy(toKg(tareTok.n!.value, unit));
   }
-  let pieces: { what: string; n: Num } | null = null;
-  if (slots.get('ofit').length > 0) return null;
   for (const n of rest) {
     if (isWeight(n) && !n.fraction) weights.push(n);
     else if (n.fraction && n.unit === null && n.value <= 1 && slots.get('full').length > 0) fill = n.value;
@@ -198,8 +324,6 @@ function inContainer(tokens: readonly Tok[], slots: Slots, materials: string[], 
     else if (isVolumeUnit(n.unit) && litres === undefined) litres = tidy(toLitres(n.value, n.unit));
     else return null;
   }
-  void pieces;
-  pieces = null;
   if (slots.get('full').length > 0 && fill === undefined) {
     if (count !== null && count < 1) {
       fill = count;
@@ -210,7 +334,7 @@ function inContainer(tokens: readonly Tok[], slots: Slots, materials: string[], 
   const material = materials[0] ?? defaultMaterial(container, context);
   const source = sourceOf(slots, scope);
   const place = placeOf(slots);
-  const flags = slots.get('contaminated').length > 0 ? ['contaminated'] : undefined;
+  const flags = contaminated || slots.get('contaminated').length > 0 ? ['contaminated'] : undefined;
   const said = slots.get('net').length > 0 ? 'net' : 'gross';
   const head = {
     kind: 'weigh-in' as const,
@@ -283,6 +407,39 @@ const isLabel = (n: Num, after: number, before: number) =>
   (after > 1 || before > 0 || n.hash === true) &&
   !n.approximate;
 
+/** The number that is a tare: right behind its word, else right before it; undefined without the word, null where unclear. */
+function tareOf(slots: Slots): Tok | undefined | null {
+  let found: Tok | undefined;
+  for (let k = 0; k < slots.all.length; k++) {
+    if (slots.all[k]!.cls !== 'tare') continue;
+    const dull = (cls: string) =>
+      cls === 'fill' || cls === 'be' || cls === 'tare' || cls === 'approx' || cls.startsWith('prep');
+    let j = k + 1;
+    while (slots.all[j] && dull(slots.all[j]!.cls)) j++;
+    let i = k - 1;
+    while (slots.all[i] && dull(slots.all[i]!.cls)) i--;
+    const next =
+      slots.all[j]?.cls === 'n'
+        ? slots.all[j]!.tok
+        : slots.all[i]?.cls === 'n'
+          ? slots.all[i]!.tok
+          : undefined;
+    if (!next || (found && found !== next)) return null;
+    found = next;
+  }
+  return found;
+}
+
+/** Whether a comma, `and` or the like parts two numbers. */
+function partedFrom(slots: Slots, first: Tok, second: Tok | undefined): boolean {
+  if (!second) return false;
+  const from = slots.all.findIndex((one) => one.tok === first);
+  const to = slots.all.findIndex((one) => one.tok === second);
+  return slots.all
+    .slice(from, to)
+    .some((one) => one.cls === 'and' || (one.cls === 'sep' && ',+&/;'.includes(one.tok.s)));
+}
+
 /** A label stands right behind its container, with nothing but `#` or `no.` between. */
 function labelNextTo(slots: Slots, at: number, first: Tok): boolean {
   const next = slots.all[at + 1];
@@ -340,6 +497,17 @@ function settle(g: Gathered): Item[] | null {
     ];
   }
   const count = g.count ?? null;
+  const marked =
+    slots.get('contaminated').length > 0 && weights.length > 2
+      ? weights.slice(0, -1).findIndex((n) => n.value === weights.at(-1)!.value)
+      : -1;
+  if (marked >= 0 && (count === null || count === weights.length - 1)) {
+    // `61 58 79, the 79 one was contaminated`: the flag goes to that one alone.
+    return weights.slice(0, -1).flatMap((n, k) => {
+      const read = one(n, k === marked ? {} : { flags: undefined as never });
+      return read ? [judged(bare(read.record), n, g, read.typed)] : [];
+    });
+  }
   if (weights.length === 1 && weights[0]!.to !== undefined) return paired(g, weights[0]!);
   if (weights.some((n) => n.to !== undefined)) return null;
   if (count !== null && count > 1 && weights.length === 1) {
@@ -393,7 +561,6 @@ function settle(g: Gathered): Item[] | null {
     if (!read) return null;
     items.push(judged(read.record, n, g, read.typed));
   }
-  flagOne(items, slots);
   return items;
 }
 
@@ -456,11 +623,6 @@ function judged(record: WeighIn, n: Num, g: { scope: Scope; assumed: Assumption[
 export const ambiguity = (n: Num, _scope: Scope): number | undefined =>
   n.perhapsBy === 'comma' || n.perhapsBy === 'dot' ? n.perhaps : undefined;
 
-/** `…, the 79 one was contaminated`: the flag goes to that weight alone. */
-function flagOne(items: Item[], slots: Slots): void {
-  if (items.length < 2 || slots.get('contaminated').length === 0) return;
-}
-
 export function defaultMaterial(container: string, context: Scope['context']): string | null {
   const holds = context.containers[container]?.holds;
   if (holds) return holds;
@@ -468,10 +630,16 @@ export function defaultMaterial(container: string, context: Scope['context']): s
 }
 
 /** A material with no container: `chips 12`, `25kg sawdust`, `2 gal coffee grounds`. */
-function loose(tokens: readonly Tok[], slots: Slots, materials: string[], scope: Scope): Item[] | null {
+function loose(
+  tokens: readonly Tok[],
+  slots: Slots,
+  materials: string[],
+  scope: Scope,
+  contaminated: boolean,
+): Item[] | null {
   if (leavesNumber(tokens, slots, scope) || strangers(slots, scope)) return null;
-  if (['or', 'full', 'each', 'tare', 'ofit', 'unsure'].some((cls) => slots.get(cls).length > 0)) return null;
-  const at = slots.all.findIndex((one) => one.cls === 'material' || one.cls === 'foreign');
+  if (['or', 'full', 'each', 'tare', 'unsure'].some((cls) => slots.get(cls).length > 0)) return null;
+  const at = slots.all.findIndex((one) => one.cls === 'material');
   const before = slots.all
     .slice(0, at)
     .filter((one) => one.cls === 'n')
@@ -494,7 +662,7 @@ function loose(tokens: readonly Tok[], slots: Slots, materials: string[], scope:
       count: 1,
       source: sourceOf(slots, scope),
       place: placeOf(slots),
-      flags: slots.get('contaminated').length > 0 ? ['contaminated'] : undefined,
+      flags: contaminated || slots.get('contaminated').length > 0 ? ['contaminated'] : undefined,
       approximate: n.approximate ? true : undefined,
     };
     if (isVolumeUnit(n.unit)) {
@@ -514,5 +682,3 @@ function loose(tokens: readonly Tok[], slots: Slots, materials: string[], scope:
   }
   return items;
 }
-
-export { isSoft };

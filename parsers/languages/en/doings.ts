@@ -4,13 +4,14 @@ import type { Words } from '../../lexicon.ts';
 export const doings: Words = {
   turn: 'turned|flipped|turning done on|gave a turn|gave a turn to|turned over|forked over|re turned|returned pile|rotated pile|tuned|turned the|turnd|turned by hand|turned with the loader|just turned|aerated|got turned|was turned|were turned|have been turned|has been turned|been turned|finished turning|done turning|turning|turn done',
   cover:
-    'covered|capped|blanketed|tucked in|covered up|re covered|recovered|coverd|is covered|was covered|are covered|got covered|covering|under cover|put the cover on|put a cover on|put cover on|put covers on|cover on|tarped|covered with|topped with|topped|tarped over|layered',
+    'covered|capped|blanketed|tucked in|covered up|re covered|recovered|coverd|is covered|was covered|are covered|got covered|covering|under cover|put the cover on|put a cover on|put cover on|put covers on|cover on|covered with|topped with|topped|layered',
+  'cover:tarp': 'tarped|tarped over|tarped up',
   uncover:
     'uncovered|untarped|took the cover off|took cover off|cover off|covers off|pulled the cover off|removed the cover|took covers off|opened up|cover removed|unwrapped|take off the cover|pulled back the cover|uncoverd',
   empty:
     'emptied|dumped|tipped out|unloaded|emptied out|cleaned out|emptyed|cleared|cleared out|emptied the|dumped out|tipped',
   discharge:
-    'discharge|discharged|drum out|drum output|output|came out|drum discharge|drum emptied|discharging|out of the drum|out of drum|from the drum|from drum|drum output to|discharged from drum|drum dump|unloaded drum|drum unload|drum unloaded',
+    'discharge|discharged|drum out|drum output|output|came out|drum discharge|drum emptied|discharging|drum output to|discharged from drum|drum dump|unloaded drum|drum unload|drum unloaded',
   move: 'moved|shifted|transferred|hauled|took|wheeled|carted|transfered|moved over|pushed|carried|trucked|relocated|move done|forked|shoveled|shovelled',
   relocated: 'relocated|renamed|became|is now|now called',
   split: 'split|divided|split off|split in two|split into|splitted|split in half|split up',
@@ -67,7 +68,7 @@ export const doings: Words = {
   'mode:off':
     'turned off|switched off|off|shut off|shut down|stopped|powered down|is off|turned it off|switchd off|shut it down',
   'mode:on': 'turned on|switched on|turned back on|started up|powered up|powered on',
-  set: 'set to|set|running|run|running on|put on|switched to|changed to|now on|turned to|turned down to|turned up to|setting|settings|turned up|turned down|rotating|rotate|turns|turning|rotates|is on|goes|rotation|cycle|cycles|kept on|left on|back to|going|set at|changed|put to|interval|set the|spinning|rotations',
+  set: 'set to|switched|switched the|turned the|put the|at|set|running|run|running on|put on|switched to|changed to|now on|turned to|turned down to|turned up to|setting|settings|turned up|turned down|rotating|rotate|turns|turning|rotates|is on|goes|rotation|cycle|cycles|kept on|left on|back to|going|set at|changed|put to|interval|set the|spinning|rotations',
   every: 'every|each|once every|per|all',
   'speed:low': 'low|slow|on low|min speed|minimum|low speed|to low',
   'speed:high': 'high|fast|full|max|full speed|on high|full blast|maximum|high speed|on full|to high',

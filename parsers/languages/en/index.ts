@@ -1,12 +1,13 @@
 import type { Lexicon } from '../../lexicon.ts';
 import { doings } from './doings.ts';
 import { more } from './more.ts';
+import { ordinary } from './ordinary.ts';
 import { asking, talk } from './talk.ts';
 import { things } from './things.ts';
 
 export const en: Lexicon = {
   language: 'en',
-  words: [things, doings, talk, asking, more],
+  words: [things, doings, talk, asking, more, ordinary],
   elisions: '',
   commaGroups: true,
   sourceWords: {

@@ -4,7 +4,7 @@ import type { Words } from '../../lexicon.ts';
 export const more: Words = {
   numand: 'and|n',
   be: 'is|was|are|were|been|being|its|be',
-  numero: 'no|number|num|nr|#',
+  numero: 'number|num|nr',
   rangeword: 'to|and|thru|through',
   degree: 'hot|warm|cool',
   because: 'because|full of|too much|cause|cuz|since|for|due to|was|were|had|contaminated with|reason',
@@ -66,7 +66,7 @@ export const more: Words = {
   'order:dmy': 'day first|day month year|dd / mm / yyyy|dd / mm|dd - mm - yyyy',
   'order:mdy': 'month first|month day year|mm / dd / yyyy|mm / dd|mm - dd - yyyy',
   'order:ymd': 'year first|year month day|yyyy - mm - dd',
-  per: 'per|a|/|each|for every|for each|to',
+  per: 'per|a|each|for every|for each|to',
   yearword: 'year|annum|yr|annually|yearly|a year|per year',
   'byword:volume': 'by volume|volume|by vol',
   'byword:mass': 'by weight|by mass|weight|mass',

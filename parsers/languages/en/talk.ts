@@ -2,25 +2,26 @@ import type { Words } from '../../lexicon.ts';
 
 /** Small words, numbers, units and the marks of talk, in English. */
 export const talk: Words = {
-  fill: 'the|a|an|is|was|are|were|it|its|this|that|just|here|there|so|ok|okay|hi|hey|hello|morning|afternoon|evening|all|team|again|now|i|we|ive|weve|did|done|please|pls|thanks|thx|ty|thank you|good|nice|lol|haha|guys|folks|btw|fyi|end of day|eod|done for today|end of shift|also|too|another|some|more|our|my|his|her|their|be|been|being|has|had|have|got|today so far|shift done|boss|update|quick update|hiya|yo|yep|yeah|as|per|say|says|said|finally|already|only|really|pretty|very|both of them|still|he|she|they|them|those|these|total of|one|ones|first|last one|then|next|me|us|um|uh|er|hmm|well|like|whole|single|full day|sir|everyone|everybody|chief|cheers|great|sorry|oops|um|a new|worth|side|each one|the one|end|apiece|gotta go|bye|see ya|wow|yay|phew|done here|thats it|that is all|thats all|all done|all good|all set|sweet|yup|roger|copy|np|no worries|load|loads|round|rounds|batch of|same|other|other one|second|third|day|time|inside|log|entry|logging|for the log|note that|reporting|heads up|k|x|am|pm|little|bit|big|small|old|fresh|some of|lots|nicely|good job|good work|way|right now|so far|just now|the usual|usual|as usual',
+  fill: 'the|at last|sun side|shade side|sunny side|shady side|back|today|my|a|an|is|was|are|were|it|its|this|that|just|here|there|so|ok|okay|hi|hey|hello|morning|afternoon|evening|all|team|again|now|i|we|ive|weve|did|done|please|pls|thanks|thx|ty|thank you|good|nice|lol|haha|guys|folks|btw|fyi|end of day|eod|done for today|end of shift|also|too|another|some|more|our|my|his|her|their|be|been|being|has|had|have|got|today so far|shift done|boss|update|quick update|hiya|yo|yep|yeah|as|per|say|says|said|finally|already|only|really|pretty|very|both of them|still|he|she|they|them|those|these|total of|one|ones|first|last one|then|next|me|us|um|uh|er|hmm|well|like|whole|single|full day|sir|everyone|everybody|chief|cheers|great|sorry|oops|um|a new|worth|side|each one|the one|end|apiece|gotta go|bye|see ya|wow|yay|phew|done here|thats it|that is all|thats all|all done|all good|all set|sweet|yup|roger|copy|np|no worries|load|loads|round|rounds|batch of|same|other|other one|second|third|day|time|inside|log|entry|logging|for the log|note that|reporting|heads up|k|x|am|pm|little|bit|big|small|old|fresh|some of|lots|nicely|good job|good work|way|right now|so far|just now|the usual|usual|as usual',
   'prep:from': 'from|frm|fr|off of|via|courtesy of',
   'prep:to': 'to|onto|on to|over to|toward',
   'prep:into': 'into|in to|in2',
   'prep:on':
-    'on|over|on top of|atop|around|near|by|beside|next to|behind|close to|under|beneath|across|against|outside of',
+    'on|back on|back over|through|all through|all over|along|over|on top of|atop|around|near|by|beside|next to|behind|close to|under|beneath|across|against|outside of',
   'prep:off': 'off|away',
   'prep:out': 'out|out of',
   'prep:in': 'in|inside of|within',
   'prep:with': 'with|w|wi|using|plus|along with|incl|including',
   'prep:of': 'of|o',
   'prep:at':
-    'at|@|reading|reads|read|shows|showing|hit|reached|sits at|sitting at|came in at|up to|now at|registering|measures|measured|measuring|clocking|hitting|averaging|avg|temp of|is reading|currently|went up to|dropped to|came to',
+    'at|is at|are at|was at|sitting at|at about|@|reading|reads|read|shows|showing|hit|reached|sits at|sitting at|came in at|up to|now at|registering|measures|measured|measuring|clocking|hitting|averaging|avg|temp of|is reading|currently|went up to|dropped to|came to',
   'prep:for': 'for',
   and: 'and|n|und',
-  next: 'then|but|after that|also|and then|afterwards|next up',
+  next: 'then|so|but|after that|also|and then|afterwards|next up',
   'article:1': 'a|an|one',
   tempword:
     'temp|temps|temperature|temperatures|tmp|probed|probe reading|degree reading|deg reading|probe temp|core temp of|took temps|temp check|temp reading|heat reading|thermometer in',
+  minus: 'minus|negative',
   both: 'both|both piles|both of the piles',
   all: 'all|every|all the|all of the|each of the',
   total:
@@ -46,9 +47,9 @@ export const talk: Words = {
   intent:
     'need to|needs to|need|needs|will|going to|gonna|should|must|have to|has to|gotta|got to|want to|wants to|plan to|planning to|planned|lets|let us|ill|well be|were going to|about to|want|could you|can you|can someone|please turn|may need|might need|supposed to|tomorrow we|remember to|dont forget|forget to|would|could|might|may|shall|ought to|wanna|hoping to|hope to|reminder|remind|to be|would like|wait to|someone should|somebody should|try to|has yet to|intend to|thinking of|thinking about|due for|ready for|time to|better|id like to|we could|wish|hopefully|wanting|someone needs to|who can|can anyone|can somebody|next week|ask|next time|needing|until|before we|prepare|get ready|soon|later|due to be|scheduled|aim to|aiming|looks ready to|once|make sure|be sure to|trying to|todo|to do|to-do',
   cond: 'if|unless|when|whenever|in case|once|as soon as|would have|should it|assuming|provided|had we',
-  ask: 'who|whos|what|whats|where|wheres|why|whys|how|hows|which|when is|when was|did you|did we|did anyone|did anybody|did someone|has anyone|have we|have you|is there|are there|are we|is it|was it|do we|do you|does|does anyone|anyone|anybody|can we|can i|should we|should i|shall we|is the|was that|who turned|who did|could we|may i|whose|will we|is that|isnt it|right|do i|has anybody|has somebody|did somebody|is pile|is bay|whens|have they|has the|did the',
+  ask: 'who|can|may|whos|what|whats|where|wheres|why|whys|how|hows|which|when is|when was|did you|did we|did anyone|did anybody|did someone|has anyone|have we|have you|is there|are there|are we|is it|was it|do we|do you|does|does anyone|anyone|anybody|can we|can i|should we|should i|shall we|is the|was that|who turned|who did|could we|may i|whose|will we|is that|isnt it|right|do i|has anybody|has somebody|did somebody|is pile|is bay|whens|have they|has the|did the',
   hearsay:
-    'diary|last year|apparently|i heard|heard|told me|tells me|reckons|according to|the book says|records show|the app|the article|article|facebook|on tv|i read|the sheet says|the log says|supposedly|rumour|rumor|they said|he said|she said|used to|years ago|in the old days|when i was|the poster|website|youtube|the manual says|manual says|the book|textbook|the paper says|newspaper says|i dreamt|dreamed|dreamt|remember when|last summer|last winter|last season|back in|other site|at home|my own|our neighbours|the other garden|says the|spec says|for the year|the spreadsheet|spreadsheet|spreadsheet says|the plan says|my|magazine|neighbours compost|the guideline|guidelines say|ideally|normally|usually|typically|average|always|in theory|on paper|another site|across town|record is|the record|minimum is|the rule is|rule|the label says|label says|rated|capacity|holds',
+    'diary|last year|apparently|i heard|heard|told me|tells me|reckons|according to|the book says|records show|the app|the article|article|facebook|on tv|i read|the sheet says|the log says|supposedly|rumour|rumor|they said|he said|she said|used to|years ago|in the old days|when i was|the poster|website|youtube|the manual says|manual says|the book|textbook|the paper says|newspaper says|i dreamt|dreamed|dreamt|remember when|last summer|last winter|last season|back in|other site|at home|my own|our neighbours|the other garden|says the|spec says|for the year|the spreadsheet|spreadsheet|spreadsheet says|the plan says|magazine|neighbours compost|the guideline|guidelines say|ideally|normally|usually|typically|average|always|in theory|on paper|another site|across town|record is|the record|minimum is|the rule is|rule|the label says|label says|rated|capacity|holds',
   money:
     '$|€|£|bucks|dollars|dollar|cents|usd|cad|price|costs|cost|paid|owe|owes|euros|sold for|for sale|per ton|on sale|charge|cheap|expensive|fee|fees|budget',
   deep: 'deep|down|depth|in deep|below|below surface|under the surface|depth of|deep in|beneath the surface|at depth',
@@ -146,7 +147,9 @@ export const asking: Words = {
   'req:help':
     'help|commands|how does this work|what can you do|how do i use this|instructions|help me|how to|help please|what can i say|what can i type|how do i log|menu|usage|how do you work|manual please|what are the commands|list commands|show commands|what do i type|how do i log a cart|bot help|guide',
   'req:status':
-    'status|how is|hows|how are|how are the|state of|status of|whats up with|how is it going with|doing|looking|coming along|hows it going|how about|what about|should we turn|should i turn|is it time to turn|ready to turn|does|need turning|needs turning|do we need to turn|when was|last turned|when did we last turn|whats the temp of|what temp is|how hot is|how warm is|is|are|ready yet|is ready|what is|temp of|temperature of|whats the temperature of|whats|can we screen|is done|can i turn|shall we turn|any news on|check on|show me|show|whats happening with|hot enough|hot enough yet|sanitised yet|time to turn|can we turn|finished yet|whats going on with|how long has|been cooking|cooking|how old is|how long till|how long until|when will|be ready|is ok|doing ok|going|do i need to turn|piles|should|be turned|turn|turned|doing today|status on|piles status|status report|status update|when is|when do we turn|when should we turn|when should i turn|when do i turn|how is the|whats with|tell me about|whats the latest on|latest on|whats the status of|how did|do|does it need turning|is it hot enough|ready|when can we turn|hot|too hot|warm|cool|how far along is|how are things in|is it ready|sanitized yet|sanitised|sanitized|pile status|how has|been doing|holding up|the state of|lately',
+    'status|hows|how is|how are|how are the|state of|status of|whats up with|how is it going with|hows it going|how about|what about|should we turn|should i turn|is it time to turn|do we need to turn|when did we last turn|whats the temp of|what temp is|how hot is|how warm is|whats the temperature of|can we screen|can i turn|shall we turn|any news on|check on|whats happening with|can we turn|whats going on with|how old is|how long has|do i need to turn|piles status|status report|status update|when should we turn|when should i turn|when do we turn|when do i turn|how is the|whats with|tell me about|whats the latest on|latest on|whats the status of|how did|when can we turn|how far along is|how are things in|pile status|how has|the state of|status on|piles|when was|when is|show me|when will|how long till|how long until|hows the|how is pile|hows pile|what is|whats',
+  about:
+    'doing|looking|coming along|ready to turn|does|need turning|needs turning|last turned|is|are|ready yet|is ready|temp of|temperature of|is done|show|hot enough|hot enough yet|sanitised yet|time to turn|finished yet|been cooking|cooking|be ready|is ok|doing ok|going|should|be turned|turn|turned|doing today|do|does it need turning|is it hot enough|ready|hot|too hot|warm|cool|is it ready|sanitized yet|sanitised|sanitized|been doing|holding up|lately',
   'req:history':
     'history|history of|history for|log for|log of|past readings|show history|readings for|all readings|temps for|temperature history|record of|records for|past temps|show me the history of|history on|show readings|readings from|previous readings|last readings|last readings for|story of|chart of|chart for|graph of|graph for|graph|chart|show me the readings for|show the log for|past readings for|show the history of|what happened to|curve|curve for|trend|trend for|timeline of|timeline|timeline for|full history|what have we done to|last temps|temps history|whats the history of',
   'req:undo':
@@ -211,7 +214,7 @@ export const asking: Words = {
   'set:recipe': 'recipe|mix recipe|ratio|mix ratio|recipe to|our recipe',
   'set:moisture': 'moisture|mc|moisture content|wet basis|percent moisture|water content',
   'set:factor':
-    'factor|weighs full|full weighs|bucket factor|full weight|a full|per full|full bucket holds|holds about|holds',
+    'factor|weighs full|full weighs|bucket factor|full weight|per full|full bucket holds|holds about|holds',
   'set:litres': 'volume|size|capacity|holds|litres|liters|gallons|is',
   'set:tare': 'tare|empty weight|weighs empty|tare weight|empty',
   'set:language': 'languages|language list',

@@ -64,7 +64,7 @@ export const things: Words = {
   'layer:geotextile':
     'geotextile|geo textile|fabric|fleece|compost fleece|geo|textile|breathable cover|breathable fabric|geo fabric|landscape fabric|compost cover|geotex|geotextil',
   'layer:tarp':
-    'tarp|tarps|tarpaulin|tarpaulins|plastic sheet|plastic sheeting|poly sheet|blue tarp|silage cover|the tarp|tarped',
+    'tarp|tarps|tarpaulin|tarpaulins|plastic sheet|plastic sheeting|poly sheet|blue tarp|silage cover|the tarp',
   'layer:unspecified': 'cover|covers|lid|blanket|cap',
   'feel:dry':
     'dry|too dry|very dry|bone dry|dusty|parched|dried out|pretty dry|a bit dry|bit dry|crumbly|way too dry|dry as a bone|drying out|on the dry side|kinda dry|fairly dry|dryish|really dry|so dry|super dry|gone dry',
@@ -100,7 +100,7 @@ export const things: Words = {
   machine:
     'fan|the fan|blower|aerator|motor|engine|gearbox|belt|chain|door|hatch|lid|paddle|paddles|pump|hose|scale|scales|thermometer|probe|thermo|loader|tractor|skid steer|screener|screen|trommel|chipper|shredder|gate|sensor|panel|control panel|e stop|stop button|emergency stop|wheel|tire|tyre|light|lights|grinder|mixer|auger|conveyor|hydraulics|winch|cable|tap|sink|pressure washer|hinge|roller|rollers|bearing|wheel bearing|stop switch|estop|timer|display|remote|cart wheel|bin wheel',
   person:
-    'neighbour|neighbor|neighbours|neighbors|neighbour next door|resident|residents|visitor|visitors|lady|guy|man|woman|someone|somebody|nurse|nurses|staff|patient|patients|people|crew|volunteer|volunteers|student|students|person|helper|helpers|colleagues|workers|of us|folk|hands',
+    'neighbour|arborist|arborists|tree guys|tree guy|tree service|tree crew|truck|driver|city|town crew|delivery guy|farmer|supplier|company|contractor|neighbor|neighbours|neighbors|neighbour next door|resident|residents|visitor|visitors|lady|guy|man|woman|someone|somebody|nurse|nurses|staff|patient|patients|people|crew|volunteer|volunteers|student|students|person|helper|helpers|colleagues|workers|of us|folk|hands',
   'weather:rain':
     'rain|raining|rained|showers|storm|storms|thunderstorm|thunderstorms|downpour|heavy rain|rainfall|rainy|rain storm|rainstorm|drizzle',
   'weather:frost':

@@ -3,7 +3,7 @@ import type { Words } from '../../lexicon.ts';
 /** The rest of the Spanish words: links, checks, laboratory terms, and what turns up beside a trouble. */
 export const more: Words = {
   be: 'es|esta|estan|son|fue|estaba|era|estar|ser|sigue|estuvo|quedo|amanecio',
-  numero: 'no|numero|num|nro|#|n',
+  numero: 'numero|num|nro',
   rangeword: 'a|y|hasta',
   degree: 'caliente|tibia|calientita',
   because:
@@ -65,7 +65,7 @@ export const more: Words = {
   'order:dmy': 'dia primero|dia mes ano|dd / mm / aaaa|dd / mm|primero el dia',
   'order:mdy': 'mes primero|mes dia ano|mm / dd / aaaa|primero el mes|mm / dd',
   'order:ymd': 'ano primero|ano mes dia|aaaa - mm - dd|primero el ano',
-  per: 'por|/|al|a',
+  per: 'por|al|a',
   yearword: 'ano|anual|al ano|por ano|anuales|anualmente',
   'byword:volume': 'por volumen|en volumen',
   'byword:mass': 'por peso|en peso|por masa',

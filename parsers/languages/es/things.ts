@@ -26,7 +26,7 @@ export const things: Words = {
   'material:grass':
     'pasto|cesped|zacate|hierba|recortes de pasto|pasto cortado|recortes de cesped|grama|cesped cortado|recorte de pasto|corte de pasto|pasto fresco',
   'material:coffee-grounds':
-    'posos de cafe|borra de cafe|posos|borra|cafe molido usado|residuos de cafe|cafe usado|asientos de cafe|granos de cafe|poso de cafe|broza de cafe|restos de cafe|cuncho de cafe|bagazo de cafe|cafe|concho de cafe|sedimento de cafe|desecho de cafe|pulpa de cafe',
+    'posos de cafe|borra de cafe|posos|borra|cafe molido usado|residuos de cafe|cafe usado|asientos de cafe|granos de cafe|poso de cafe|broza de cafe|restos de cafe|cuncho de cafe|bagazo de cafe|cafe molido|cafe|concho de cafe|sedimento de cafe|desecho de cafe|pulpa de cafe',
   'material:garden-waste':
     'residuos de jardin|desechos de jardin|poda|restos de poda|maleza|hierbas|residuos verdes|restos de jardin|desechos verdes|ramas|malezas|podas|malas hierbas|restos del jardin|residuos de poda|deshierbe|yerbas|desperdicios de jardin|recortes de jardin',
   'material:manure':

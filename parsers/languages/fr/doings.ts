@@ -4,7 +4,8 @@ import type { Words } from '../../lexicon.ts';
 export const doings: Words = {
   turn: 'brasse|brassee|retourne|retournee|brasses|vire|viree|retournes|tourne le tas|brassage|retournement|brassage fait|retournement fait|brasse le tas|tourne|tournee|aere|aeree|brassé|brasser fait|est brasse|est retourne|retourne a la fourche|virees|viré de bord|mele|aeres|brassage de|retournement de|brassees|retournees|brasse au tracteur|avons brasse|avons retourne|a ete brasse|a ete retourne|ete brasse|ete retourne|ont ete brasses|ont ete retournes|on a brasse|on a retourne|fini de brasser|fini de retourner|brassage complete|retournage|retournage de|vient d etre brasse|vient d etre retourne|fourche',
   cover:
-    'couvert|couverte|recouvert|recouverte|couverts|couvertes|recouverts|recouvertes|abrie|abriee|couvre|mis la couverture|remis la couverture|mis une couverture|bache|bachee|couverture mise|recouvert de|couvert de|couvert avec|abries|est couvert|est couverte|couvrir fait|on a couvert|on a recouvert|emballe|a couvert de|remis le couvert',
+    'couvert|couverte|recouvert|recouverte|couverts|couvertes|recouverts|recouvertes|abrie|abriee|couvre|mis la couverture|remis la couverture|mis une couverture|couverture mise|recouvert de|couvert de|couvert avec|abries|est couvert|est couverte|couvrir fait|on a couvert|on a recouvert|emballe|a couvert de|remis le couvert',
+  'cover:tarp': 'bachee|bache mise|bachees',
   uncover:
     'decouvert|decouverte|decouverts|decouvertes|enleve la couverture|retire la couverture|ote la couverture|debache|debachee|debaches|enleve couverture|couverture enlevee|couverture retiree|deballe|defait la couverture',
   empty:
@@ -71,7 +72,7 @@ export const doings: Words = {
     'arrete|arretee|ferme|fermee|eteint|eteinte|off|a off|stoppe|a l arret|eteindre fait|coupe|coupee|en arret|debranche',
   'mode:on': 'parti|allume|demarre|en marche|repart|allumee|reparti',
   set: 'mis|mis a|regle a|regle|reglee|tourne|en marche|mis sur|sur|mis en|change pour|passe a|ajuste|ajustee|reglage|reglages|rotation|rotations|aux|mise|mise a|mise sur|mise en|tourne aux|mets|monte a|baisse a|remis|remis en|remis a|remis sur|passe en|baisse|monte|tour|tours|passe sur|a|configure|programme|mise au|descendu|tourne a|laisse a|laisse sur|laisse en|roule|garde|reste|reste sur|un tour',
-  every: 'toutes les|tous les|chaque|a chaque|aux|au|une fois par|par|tout les|chacune',
+  every: 'toutes les|tous les|chaque|a chaque|aux|une fois par|par|tout les|chacune',
   'speed:low':
     'bas|basse|lent|lente|faible|minimum|au minimum|basse vitesse|a bas|a low|petite vitesse|doux|au plus bas|min|low|au bas|vitesse lente|petit|lentement|au ralenti|a basse vitesse|vitesse basse',
   'speed:high':

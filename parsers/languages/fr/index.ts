@@ -1,12 +1,13 @@
 import type { Lexicon } from '../../lexicon.ts';
 import { doings } from './doings.ts';
 import { more } from './more.ts';
+import { ordinary } from './ordinary.ts';
 import { asking, talk } from './talk.ts';
 import { things } from './things.ts';
 
 export const fr: Lexicon = {
   language: 'fr',
-  words: [things, doings, talk, asking, more],
+  words: [things, doings, talk, asking, more, ordinary],
   elisions: 'l|d|j|n|s|c|m|t|qu|jusqu|lorsqu|puisqu|quelqu|quoiqu|z',
   commaGroups: false,
   sourceWords: {

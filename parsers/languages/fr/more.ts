@@ -3,7 +3,7 @@ import type { Words } from '../../lexicon.ts';
 /** The rest of the French words: links, checks, laboratory terms, and what turns up beside a trouble. */
 export const more: Words = {
   be: 'est|sont|etait|etaient|c est|etre|ete|reste|rendu|etait a',
-  numero: 'no|numero|num|nr|n°|#|n',
+  numero: 'numero|num|nr|n°',
   rangeword: 'a|et|jusqu a',
   degree: 'chaud|chaude|tiede|frais',
   because:
@@ -65,7 +65,7 @@ export const more: Words = {
   'order:dmy': 'jour d abord|jour mois annee|jj / mm / aaaa|jj / mm|jour en premier',
   'order:mdy': 'mois d abord|mois jour annee|mm / jj / aaaa|mois en premier',
   'order:ymd': 'annee d abord|annee mois jour|aaaa - mm - jj|annee en premier',
-  per: 'par|pour|/|a',
+  per: 'par|pour|a',
   yearword: 'an|annee|par an|annuellement|par annee|annuel|annuelle',
   'byword:volume': 'en volume|par volume',
   'byword:mass': 'en poids|par poids|en masse',

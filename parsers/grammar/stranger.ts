@@ -1,0 +1,49 @@
+import { type FieldRecord, isMassUnit, toKg } from '#records';
+import { bare, type Item, type Reader, take, tidy } from '../reading.ts';
+import { sense } from '../tokens.ts';
+
+/** A material the site does not know but that is plainly named beside a weight with its unit: `pumpkins 104 lb`. */
+export const strangeMaterial: Reader = {
+  rule: 'weigh-in of own word',
+  on: ['n'],
+  read(tokens, scope): Item[] | null {
+    if (scope.asked || tokens.length > 7 || scope.slipped) return null;
+    const slots = take(tokens, ['n', 'source', 'add', 'total', 'net'], 2);
+    if (!slots || slots.nums.length !== 1 || slots.unknown.length === 0) return null;
+    const n = slots.nums[0]!.n!;
+    if (!isMassUnit(n.unit) || n.value <= 0 || n.to !== undefined || n.unit === 'oz' || n.unit === 'g')
+      return null;
+    // The words stand together, next to the weight; nothing else is said.
+    const words = slots.all.filter(
+      (one) => one.cls !== 'source' && one.cls !== 'add' && !one.cls.startsWith('prep') && one.cls !== 'sep',
+    );
+    if (words.some((one) => one.cls === 'fill' || one.cls === 'and')) return null;
+    const at = words.findIndex((one) => one.cls === 'n');
+    if (
+      at > 0 &&
+      at < words.length - 1 &&
+      words.slice(at + 1).some((one) => one.cls === '?') &&
+      words.slice(0, at).some((one) => one.cls === '?')
+    )
+      return null;
+    if (
+      slots.unknown.length > 1 &&
+      slots.get('add').length === 0 &&
+      slots.unknown.some((tok) => tok.s.length < 4)
+    )
+      return null;
+    const material = slots.unknown.map((tok) => tok.s).join(' ');
+    if (material.length < 3) return null;
+    const source = slots.get('source')[0];
+    const record = bare({
+      kind: 'weigh-in' as const,
+      material,
+      count: 1,
+      kg: tidy(toKg(n.value, n.unit)),
+      basis: 'net' as const,
+      source: source && sense(source, 'source'),
+      approximate: n.approximate ? true : undefined,
+    }) as FieldRecord;
+    return [{ record, typed: `${n.value} ${n.unit}` }];
+  },
+};
