@@ -3,6 +3,7 @@ import { readMessage } from '#parsers';
 import type { BookRecord, Entry, NewEntry } from '#records';
 import { decide } from './decide.ts';
 import type { AddMore, Draft } from './draft.ts';
+import { withoutMedicalDetail } from './emergency.ts';
 import { makePictures } from './pictures.ts';
 import type {
   Book,
@@ -157,7 +158,7 @@ export function makeAssistant(parts: {
           incoming.site,
           [
             newEntry(
-              record,
+              withoutMedicalDetail(record),
               { happenedAt: momentOf(record, draft.happenedAt, manner), ...more },
               incoming,
               person,

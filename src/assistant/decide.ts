@@ -5,7 +5,7 @@ import { amendByReply } from './amend.ts';
 import { askOnce } from './asking.ts';
 import { sameCart } from './double-log.ts';
 import type { Draft } from './draft.ts';
-import { emergencyLines, tellCoordinators } from './emergency.ts';
+import { emergencyLines, tellCoordinators, withoutMedicalDetail } from './emergency.ts';
 import { entryLine } from './entry-lines.ts';
 import { hold } from './holding.ts';
 import { matters } from './matters/index.ts';
@@ -22,7 +22,7 @@ const LISTED_MOST = 25;
  */
 export function decide(draft: Draft, parsed: ParsedMessage, context: ReadContext): void {
   if (parsed.danger.length > 0) draft.lines.push(...emergencyLines(draft, parsed.danger));
-  if (amendByReply(draft, parsed, context)) return;
+  else if (amendByReply(draft, parsed, context)) return;
 
   const before = draft.entries.length;
   parsed.records.forEach((record, i) => {
@@ -42,6 +42,8 @@ export function decide(draft: Draft, parsed: ParsedMessage, context: ReadContext
   sumLine(draft, written);
 
   for (const doubt of parsed.doubts) hold(draft, doubt);
+  const held = draft.entries.slice(before).filter((entry) => entry.held !== null).length;
+  if (held > 0) draft.lines.push(say('doubts-wait', { count: { count: held } }));
 
   if (parsed.danger.length > 0) tellCoordinators(draft, parsed.danger);
   draft.lines.push(...matters(draft, written));
@@ -81,7 +83,10 @@ export function writeAndSay(draft: Draft, records: readonly BookRecord[]): void 
 }
 
 function writeRecord(draft: Draft, record: FieldRecord, parsed: ParsedMessage, i: number): void {
-  draft.add(record, { assumed: parsed.assumed[i] ?? [], typed: parsed.typed[i] ?? null });
+  draft.add(withoutMedicalDetail(record, parsed.danger), {
+    assumed: parsed.assumed[i] ?? [],
+    typed: parsed.typed[i] ?? null,
+  });
 }
 
 /** The reply to an entry carries a button that takes it back. */

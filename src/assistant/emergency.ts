@@ -1,45 +1,56 @@
+import type { BookRecord } from '#records';
 import type { Draft } from './draft.ts';
 import { type Line, say } from './say.ts';
 import { settingsOf } from './settings-of.ts';
 
 type Found = { what: string; topic: string };
 
-/** Which card answers which danger; the order is that of the reply where there are several. */
-const CARDS: [card: string, whats: string[]][] = [
-  ['drum', ['caught', 'inside-drum', 'reaching-in']],
-  ['hurt', ['hurt', 'unwell']],
-  ['fire', ['fire', 'smoke', 'burnt-smell']],
-  ['gas', ['gas']],
-  ['pricked', ['pricked']],
-  ['needle', ['needle']],
-  ['help', ['help']],
+/** Which card answers which danger, and its lines in the order in which to do them; `call` is where to call for help. */
+const CARDS: { whats: string[]; lines: string[] }[] = [
+  { whats: ['caught', 'inside-drum', 'reaching-in'], lines: ['drum', 'drum-then', 'call'] },
+  { whats: ['hurt', 'unwell'], lines: ['hurt', 'call', 'hurt-then'] },
+  { whats: ['fire', 'smoke', 'burnt-smell'], lines: ['fire', 'call-fire', 'fire-then'] },
+  { whats: ['gas'], lines: ['gas', 'call-away'] },
+  { whats: ['pricked'], lines: ['pricked', 'call-clinic', 'pricked-then'] },
+  { whats: ['needle'], lines: ['needle', 'needle-pricked', 'needle-then'] },
+  { whats: ['help'], lines: ['help', 'call', 'help-then'] },
 ];
 
 /** What to do now, before anything else is said: few words, in the order in which to do them. */
 export function emergencyLines(draft: Draft, danger: readonly Found[]): Line[] {
   const { safety } = settingsOf(draft.picture(), draft.today);
+  const number = { number: { text: safety.emergencyNumber ?? '' }, has: yesNo(safety.emergencyNumber) };
+  const args = {
+    ...number,
+    isolator: { text: safety.isolator ?? '' },
+    hasIsolator: yesNo(safety.isolator),
+  };
   const lines: Line[] = [];
-  for (const [card, whats] of CARDS) {
-    if (!danger.some(({ what }) => whats.includes(what))) continue;
-    lines.push(
-      say(`emergency-${card}`, {
-        number: { text: safety.emergencyNumber ?? '' },
-        has: { text: safety.emergencyNumber ? 'yes' : 'no' },
-      }),
-    );
-    if (card === 'drum' && safety.isolator) {
-      lines.push(say('emergency-isolator', { text: { text: safety.isolator } }));
+  let called = false;
+  for (const card of CARDS) {
+    if (!danger.some(({ what }) => card.whats.includes(what))) continue;
+    for (const id of card.lines) {
+      const isCall = id.startsWith('call');
+      // One call for help, whatever else is told: two numbers to choose from cost a minute.
+      if (isCall && called) continue;
+      lines.push(say(`emergency-${id}`, isCall ? number : args));
+      if (!isCall) continue;
+      called = true;
+      if (safety.address && id !== 'call-clinic')
+        lines.push(say('emergency-address', { text: { text: safety.address } }));
     }
   }
-  if (safety.address) lines.push(say('emergency-address', { text: { text: safety.address } }));
-  if (safety.firstAider) lines.push(say('emergency-first-aider', { text: { text: safety.firstAider } }));
+  if (called && safety.firstAider) {
+    lines.push(say('emergency-first-aider', { text: { text: safety.firstAider } }));
+  }
   return lines;
 }
 
-/** The coordinators hear of it directly, whatever the group sees. */
+const yesNo = (value: unknown) => ({ text: value ? 'yes' : 'no' });
+
+/** The coordinators hear of it directly, in the writer's words, whatever the group sees. */
 export function tellCoordinators(draft: Draft, danger: readonly Found[]): void {
   const who = draft.person?.name ?? '';
-  const topics = [...new Set(danger.map(({ topic }) => topic))];
   draft.posts.push({
     about: 'alarm',
     private: true,
@@ -47,9 +58,25 @@ export function tellCoordinators(draft: Draft, danger: readonly Found[]): void {
       say('alarm', {
         who: { text: who },
         has: { text: who ? 'yes' : 'no' },
-        topic: { term: topics[0] ?? 'other', of: 'topic' },
+        what: { term: danger[0]?.what ?? 'help', of: 'danger' },
       }),
       say('alarm-said', { text: { text: draft.incoming.text.slice(0, 300) } }),
     ],
   });
+}
+
+/**
+ * What happened to somebody's body stays out of the book and so out of every export: the line says that somebody was
+ * hurt, where and when. The words themselves go to the coordinators and stand in the message alone.
+ */
+export function withoutMedicalDetail<R extends BookRecord | (Record<string, unknown> & { kind: string })>(
+  record: R,
+  danger: readonly Found[] = [],
+): R {
+  if (record.kind !== 'problem' || !('topic' in record)) return record;
+  const isBodily =
+    record.topic === 'injury' || (record.topic === 'sharps' && danger.some(({ what }) => what === 'pricked'));
+  if (!isBodily) return record;
+  const { said: _said, note: _note, ...rest } = record as R & { said?: unknown; note?: unknown };
+  return rest as unknown as R;
 }

@@ -11,6 +11,9 @@ type Voice = { bundle: FluentBundle; language: Language };
 const capital = (text: string): string =>
   text.replace(/^(#\d+ )?(\p{Ll})/u, (_all, head = '', first) => head + first.toUpperCase());
 
+/** `de copeaux`, `d'eau`: the French word is cut before a vowel. */
+const elided = (text: string): string => (/^[aeiouàâéèêëîïôœù]/i.test(text) ? `d'${text}` : `de ${text}`);
+
 /**
  * Makes the port through which an outcome becomes words. A missing text or value is complained of (tests take that
  * for a failure) and never stops a reply. Throws at once on a text file that is not Fluent.
@@ -25,6 +28,7 @@ export function makeWords(
       useIsolating: false,
       functions: {
         CAP: ([value]) => capital(String(value ?? '')),
+        DE: ([value]) => elided(String(value ?? '')),
       },
     });
     const errors = bundle.addResource(new FluentResource(texts[language]));

@@ -2,11 +2,21 @@
 ### {$entry} is the number of a line in the log book.
 
 ## Over Telegram
-telegram-not-known = I keep the log book of one site's crew, and this chat is not one of theirs. To use me here, ask whoever runs me for the word that lets a group in.
-telegram-let-in = This group now keeps the log book of { $site }. Send what you did: "cart 61.5 kg", "B 58". To take something back press Undo or send "undo"; deleting a message changes nothing in the book. "help" shows more.
-telegram-cannot-hear = I cannot hear plain messages in this group: privacy mode is on. Make me an admin here, or turn privacy mode off in my bot settings, then remove me and add me again. Until then: /log cart 61.5, or answer one of my messages.
+telegram-not-known =
+    I keep the log book of one site's crew, and this chat is not one of theirs.
+    To use me here, ask whoever runs me for the word that lets a group in.
+telegram-let-in =
+    This group now keeps the log book of { $site }.
+    Send what you did: "cart 61.5 kg", "B 58". "help" shows more.
+    To take something back press Undo or send "undo": deleting a message changes nothing in the book.
+telegram-cannot-hear =
+    I cannot hear plain messages in this group: privacy mode is on.
+    Make me an admin here, or turn privacy mode off in my bot settings and add me again.
+    Until then: /log cart 61.5, or answer one of my messages.
 telegram-cannot-read = I read text only. Please write it, or put the words under the picture.
-telegram-gap = I was away for more than a day. Messages of that time may be missing: please send again what is not in the book.
+telegram-gap =
+    I was away for more than a day. Messages of that time may be missing:
+    please send again what is not in the book.
 telegram-which-site = You belong to more than one site. Which one is this for? (/site changes it later.)
 telegram-topic-chosen = The week and the morning line come here from now on.
 menu-today = What needs doing today
@@ -117,7 +127,7 @@ topic-sharps = sharps
 topic-complaint = complaint
 topic-smoke = smoke
 topic-injury = someone hurt
-topic-other = problem
+topic-other = other
 strength-none = none
 strength-faint = faint
 strength-strong = strong
@@ -274,35 +284,72 @@ setting-factor = a full { $container } weighs { $kg } net
 setting-moisture = { $material } { $pct } water
 setting-target = target { $tonnes } a year
 setting-other = { $name } { $value }
+setting-week = weekly summary, { $day } { $clock }
+setting-morning = morning line, { $clock }
+setting-ratio = recipe { $chips } chips to { $food } food
+setting-accepts = { $yes ->
+    [yes] { $what } is accepted
+   *[no] { $what } is not accepted
+  }
+setting-cautions = { $on ->
+    [on] daily cautions on
+   *[off] daily cautions off; lock-out, sharps and fire stay
+  }
+setting-keep = words of messages kept { $days ->
+    [one] 1 day
+   *[other] { $days } days
+  }
+setting-name-unit-mass = weights in
+setting-name-unit-temperature = temperatures in
+setting-name-unit-volume = volumes in
+setting-name-unit-length = lengths in
+setting-name-time-zone = time zone
+setting-name-day-order = dates
+setting-name-languages = languages
+setting-name-week-starts = week starts
+setting-name-year-starts = year starts in month
+setting-name-rule-set = rule for heat
+setting-name-safety-emergencynumber = emergency number
+setting-name-safety-address = address
+setting-name-safety-isolator = power off at
+setting-name-safety-firstaider = first-aider
+setting-name-aeration = aeration
+setting-name-name = name
+setting-name-holds = usual load
+setting-name-bulk-density = bulk density
 
 more-entries = … and { $count } more lines, all in the book.
 
 ## Doubts: the question that would settle it
-doubt-too-heavy = #{ $entry } { $said }: too heavy for that. Which? Not counted yet.
-doubt-too-light = #{ $entry } { $said }: too light for that, even empty it weighs more. Which? Not counted yet.
-doubt-negative = #{ $entry } { $said }: less than nothing. What did it weigh? Not counted yet.
-doubt-each-or-all = #{ $entry } { $said }: each, or for all? Not counted yet.
-doubt-count-differs = #{ $entry } { $said }: the count and the weights differ. Which holds? Not counted yet.
-doubt-gross-or-net = #{ $entry } { $said }: with the container, or without? Not counted yet.
-doubt-tare-unlikely = #{ $entry } { $said }: is that gross and empty weight, or a range? Not counted yet.
-doubt-other-unit = #{ $entry } { $said }: far from the usual here, it may be the other unit. Which? Not counted yet.
-doubt-which-unit = #{ $entry } { $said }: °C or °F? Not counted yet.
-doubt-impossible-temperature = #{ $entry } { $said }: that cannot be. Read it again? Not counted yet.
-doubt-impossible-value = #{ $entry } { $said }: that cannot be. Which? Not counted yet.
-doubt-number-ambiguous = #{ $entry } { $said }: which number? Not counted yet.
-doubt-either-or = #{ $entry } { $said }: which of them? Not counted yet.
-doubt-no-place = #{ $entry } { $said }: which pile? Not counted yet.
-doubt-unknown-place = #{ $entry } { $said }: { $place } is not known here. Start it, or which one? Not counted yet.
-doubt-ceased-place = #{ $entry } { $said }: { $place } is no more. Which one? Not counted yet.
-doubt-which-places = #{ $entry } { $said }: which piles? Not counted yet.
-doubt-date-impossible = #{ $entry } { $said }: there is no such day. Which day? Not counted yet.
-doubt-date-contradicts = #{ $entry } { $said }: day and date do not agree. Which day? Not counted yet.
-doubt-date-today-or-last = #{ $entry } { $said }: today, or a week ago? Not counted yet.
-doubt-date-in-future = #{ $entry } { $said }: that is still to come. Which day? Not counted yet.
-doubt-date-too-old = #{ $entry } { $said }: that is long ago. Which month? Not counted yet.
-doubt-same-cart = #{ $entry } Looks like { $said }, logged a moment ago. Same cart or another? Not counted yet.
-doubt-full-or-ready = #{ $entry } { $said }: full, or ready to use? Not counted yet.
-doubt-unclear = #{ $entry } { $said }: not sure what is meant. Not counted yet.
+doubt-too-heavy = #{ $entry } { $said }: too heavy for that. Which?
+doubt-too-light = #{ $entry } { $said }: too light for that, even empty it weighs more. Which?
+doubt-negative = #{ $entry } { $said }: less than nothing. What did it weigh?
+doubt-each-or-all = #{ $entry } { $said }: each, or for all?
+doubt-count-differs = #{ $entry } { $said }: the count and the weights differ. Which holds?
+doubt-gross-or-net = #{ $entry } { $said }: with the container, or without?
+doubt-tare-unlikely = #{ $entry } { $said }: is that gross and empty weight, or a range?
+doubt-other-unit = #{ $entry } { $said }: far from the usual here, it may be the other unit. Which?
+doubt-which-unit = #{ $entry } { $said }: °C or °F?
+doubt-impossible-temperature = #{ $entry } { $said }: that cannot be. Read it again?
+doubt-impossible-value = #{ $entry } { $said }: that cannot be. Which?
+doubt-number-ambiguous = #{ $entry } { $said }: which number?
+doubt-either-or = #{ $entry } { $said }: which of them?
+doubt-no-place = #{ $entry } { $said }: which pile?
+doubt-unknown-place = #{ $entry } { $said }: { $place } is not known here. Start it, or which one?
+doubt-ceased-place = #{ $entry } { $said }: { $place } is no more. Which one?
+doubt-which-places = #{ $entry } { $said }: which piles?
+doubt-date-impossible = #{ $entry } { $said }: there is no such day. Which day?
+doubt-date-contradicts = #{ $entry } { $said }: day and date do not agree. Which day?
+doubt-date-today-or-last = #{ $entry } { $said }: today, or a week ago?
+doubt-date-in-future = #{ $entry } { $said }: that is still to come. Which day?
+doubt-date-too-old = #{ $entry } { $said }: that is long ago. Which month?
+doubt-same-cart = #{ $entry } Looks like { $said }, logged a moment ago. Same cart or another?
+doubt-full-or-ready = #{ $entry } { $said }: full, or ready to use?
+doubt-unclear = #{ $entry } { $said }: not sure what is meant.
+doubts-wait = { $count ->
+    [one] Not counted yet.
+   *[other] None of these is counted yet.
+  }
 danger-if-true = If that is true it is near fire: do not open or turn it, keep people back, call the fire service.
 
 answered-already = #{ $entry } was answered already: see #{ $by }.
@@ -335,6 +382,12 @@ kept-unread = Your message is kept, but something went wrong on our side. It wil
 
 ## Asking for what is missing
 ask-tare = What does an empty { $container } weigh? Send just the number, or "empty { $container } 15.5".
+ask-safety =
+    For an emergency, please set once what is not known here yet:
+    set emergency number … · set address … · set first aider …{ $hasDrum ->
+    [yes] {" "}· set isolator …
+   *[no] {""}
+  }
 ask-ambient = How warm is the air? Send "ambient 12": the rise over it tells how the pile does.
 completed = #{ $entry } now { $net } net ({ $gross } − { $tare })
 
@@ -353,45 +406,83 @@ settings-rule-set = Rule for heat: { $name }
 settings-no-rule-set = Rule for heat: not set ("set rule set vessel-3d")
 settings-how = Change with "set …": set cart tare 15.5 · set units lb F · set time zone Europe/Paris · set summary monday 7:00
 
-## Emergencies: what to do now
-emergency-drum = HIT THE RED STOP. POWER OFF. Nobody reaches in or climbs in. Do not turn the drum to free anybody. Call { $has ->
+## Emergencies: what to do now, first things first
+emergency-drum = PRESS THE RED STOP. Then POWER OFF{ $hasIsolator ->
+    [yes] {" "}at { $isolator }
+   *[no] {""}
+  }.
+emergency-drum-then = Nobody reaches or climbs in, not even to rescue. Do not turn the drum to free anybody.
+emergency-hurt = Stop the machines. Look that it is safe before you go near.
+emergency-hurt-then = Stay with them. Move them only out of danger.
+emergency-fire = Everybody back, upwind. Do not open or turn it.
+emergency-fire-then = Fan off only if that is safe. Do not half wet it.
+emergency-gas = Out and away, upwind. No switches, no flames.
+emergency-needle = Do not reach in, do not tip it. Lid shut, tag it, set it aside.
+emergency-needle-then = It is taken out with tongs into a sharps box, only by whoever is trained. Follow the site's procedure.
+emergency-needle-pricked = Pricked? Soap and running water, then medical help at once: hours matter.
+emergency-pricked = Soap and running water, now. Then medical help at once: hours matter.
+emergency-pricked-then = Leave the needle where it is: nobody picks it up by hand.
+emergency-help = Hurt or in danger? Stop the machines. Nobody reaches or climbs in.
+emergency-help-then = What happened, and where?
+emergency-call = Call { $has ->
     [no] your emergency number
    *[yes] { $number }
   } now.
-emergency-hurt = Stop the machines. Stay with them, do not move them unless in danger. Call { $has ->
+emergency-call-fire = Call the fire service: { $has ->
     [no] your emergency number
-   *[yes] { $number }
-  } now.
-emergency-fire = Everybody back. Do not open or turn it. Call the fire service: { $has ->
-    [no] your emergency number
-   *[yes] { $number }
-  }. Fan off only if that is safe.
-emergency-gas = Out and away, upwind. No switches, no flames. Call { $has ->
-    [no] your emergency number
-   *[yes] { $number }
-  } from a distance.
-emergency-needle = Do not reach in, do not tip it. Lid shut, tag it, set it aside. Tongs and a sharps box only by whoever is trained.
-emergency-pricked = Let it bleed, wash with soap and running water. Medical help at once: hours matter. Call { $has ->
-    [no] your emergency number or clinic
    *[yes] { $number }
   }.
-emergency-help = If somebody is hurt or in danger: stop the machines, call { $has ->
+emergency-call-away = Call { $has ->
     [no] your emergency number
    *[yes] { $number }
-  } now. Nobody reaches or climbs in. What happened?
-emergency-isolator = Power off at: { $text }
-emergency-address = Tell them: { $text }
+  } from a safe distance.
+emergency-call-clinic = Call { $has ->
+    [no] your emergency number or clinic
+   *[yes] { $number } or your clinic
+  }.
+emergency-address = Say where: { $text }
 emergency-first-aider = First-aider: { $text }
 alarm = Emergency reported{ $has ->
     [no] {""}
    *[yes] {" "}by { $who }
-  }: { $topic }.
+  }: { $what }.
+danger-caught = somebody is caught
+danger-inside-drum = somebody is in the drum
+danger-hurt = somebody is hurt
+danger-reaching-in = somebody reaches in
+danger-unwell = somebody is unwell
+danger-fire = fire
+danger-smoke = smoke
+danger-burnt-smell = burnt smell
+danger-needle = needle
+danger-pricked = somebody is pricked
+danger-gas = gas
+danger-help = a call for help
 alarm-said = "{ $text }"
+
+## Cautions in the moment
+caution-gloves = Gloves on. Wash your hands before you eat, drink or smoke. Site rules come first.
+caution-dust = Dry or dusty? Damp it first, stand upwind, wear a fitted respirator (N95, FFP2 or better). Site rules come first.
+caution-wards = Wind towards people at risk or air intakes? Then no turning or screening now. Site rules come first.
+caution-wind = Windy: turn and screen in a calmer hour, and stand upwind. Site rules come first.
+caution-lift = Lift: chain on, nobody between lift and machine while it moves. Follow the site's procedure.
+caution-lock-out = Before anybody opens or enters it: stop pressed, power locked and tagged off by the one who works there. Follow the site's procedure.
+caution-electrician = Inside of a panel: a licensed electrician only. Local codes hold.
+caution-guards = Guards stay on while it runs. They come off only with the power locked off. Follow the site's procedure.
+caution-pinch = While the drum turns: hands, sleeves and hair away from rollers and chain. Follow the site's procedure.
+caution-hot-core = Hot inside, and steam burns: open it slowly and stand upwind. Site rules come first.
+caution-lifting = Heavy: roll it, use the lift, or be two. Site rules come first.
+caution-tetanus = Wash cuts at once. Tetanus shot up to date? Ask your clinic.
+caution-clean-tools = From raw to finished: clean tools, containers and boots first. Site rules come first.
+caution-sharps = Sharps: do not reach in, do not tip it. Tongs and a sharps box, only by whoever is trained. Follow the site's procedure.
+caution-fire = Smoke is still open there: do not open or turn it, keep people back. If it smokes, call the fire service.
 
 ## Language, people, privacy
 language-set = English it is.
 language-unknown = English, French or Spanish: which?
-forgotten = Your name and your messages are removed. The entries stay under the number { $number }, since the book must hold together.
+forgotten =
+    Your name, your messages and what they said are removed.
+    The entries stay, under the number { $number } alone: each line of the book is chained to the one before.
 role-whom = Answer one of their messages with "make coordinator".
 role-given = { $who } is a coordinator now.
 

@@ -1,748 +1,839 @@
-### What Heaphand says, in English. Short, plain, the words a crew uses.
-### {$entry} is the number of a line in the log book.
+### Lo que dice Heaphand, en español. Corto, claro, con las palabras de la cuadrilla.
+### {$entry} es el número de una línea de la bitácora.
 
-## Over Telegram
-telegram-not-known = I keep the log book of one site's crew, and this chat is not one of theirs. To use me here, ask whoever runs me for the word that lets a group in.
-telegram-let-in = This group now keeps the log book of { $site }. Send what you did: "cart 61.5 kg", "B 58". To take something back press Undo or send "undo"; deleting a message changes nothing in the book. "help" shows more.
-telegram-cannot-hear = I cannot hear plain messages in this group: privacy mode is on. Make me an admin here, or turn privacy mode off in my bot settings, then remove me and add me again. Until then: /log cart 61.5, or answer one of my messages.
-telegram-cannot-read = I read text only. Please write it, or put the words under the picture.
-telegram-gap = I was away for more than a day. Messages of that time may be missing: please send again what is not in the book.
-telegram-which-site = You belong to more than one site. Which one is this for? (/site changes it later.)
-telegram-topic-chosen = The week and the morning line come here from now on.
-menu-today = What needs doing today
-menu-week = The week in figures
-menu-piles = How the piles are
-menu-mix = The mix of today
-menu-undo = Take back what I logged last
-menu-log = Log something: /log cart 61.5
-menu-help = What I understand
-menu-year = The year against the target
-menu-settings = The settings of the site
-menu-share = A link for people with no account
-menu-export = The book as a spreadsheet
-menu-report = A report to hand in
-menu-here = Put the week and the morning line into this topic
+## Por Telegram
+telegram-not-known =
+    Llevo la bitácora de la cuadrilla de un solo sitio, y este chat no es de ellos.
+    Para usarme aquí, pida a quien me administra la palabra que deja entrar a un grupo.
+telegram-let-in =
+    Este grupo lleva ahora la bitácora de { $site }.
+    Mande lo que hizo: "carrito 61.5 kg", "B 58". "ayuda" muestra más.
+    Para quitar algo use el botón Deshacer o "deshacer": borrar un mensaje no cambia nada en la bitácora.
+telegram-cannot-hear =
+    No oigo los mensajes de este grupo: el modo de privacidad está activo.
+    Hágame admin aquí, o apague ese modo en los ajustes del bot y agrégueme otra vez.
+    Mientras tanto: /log carrito 61.5, o conteste uno de mis mensajes.
+telegram-cannot-read = Solo leo texto. Escríbalo, o ponga las palabras debajo de la foto.
+telegram-gap =
+    Estuve fuera más de un día. Pueden faltar mensajes de ese tiempo:
+    mande otra vez lo que no esté en la bitácora.
+telegram-which-site = Usted está en más de un sitio. ¿Para cuál es esto? (/site lo cambia después.)
+telegram-topic-chosen = El resumen de la semana y la línea de la mañana llegarán aquí.
+menu-today = Lo que hay que hacer
+menu-week = La semana en números
+menu-piles = Cómo van las pilas
+menu-mix = La mezcla de hoy
+menu-undo = Quitar lo último que anoté
+menu-log = Anotar algo: /log carrito 61.5
+menu-help = Lo que entiendo
+menu-year = El año contra la meta
+menu-settings = Los ajustes del sitio
+menu-share = Un enlace para quien no tiene cuenta
+menu-export = La bitácora en hoja de cálculo
+menu-report = Un reporte para entregar
+menu-here = Resumen y línea de la mañana en este tema
 
-## Names of things
-place-pile = pile { $name }
-place-bay = bay { $name }
+## Nombres de las cosas
+place-pile = pila { $name }
+place-bay = cajón { $name }
 place-drum = { $named ->
-    [yes] drum { $name }
-   *[no] drum
+    [yes] tambor { $name }
+   *[no] tambor
   }
-place-exit = exit
-place-ambient = ambient
-place-floor = floor
-place-lift = lift
+place-exit = salida
+place-ambient = aire
+place-floor = piso
+place-lift = elevador
 
-material-food-scraps = food scraps
-material-wood-chips = chips
-material-sawdust = sawdust
-material-leaves = leaves
-material-cardboard = cardboard
-material-paper = paper
-material-straw = straw
-material-grass = grass
-material-coffee-grounds = coffee grounds
-material-garden-waste = garden waste
-material-manure = manure
-material-finished-compost = finished compost
-material-water = water
-material-residue = residue
-material-leachate = leachate
-material-overs = overs
+material-food-scraps = restos de comida
+material-wood-chips = astillas
+material-sawdust = aserrín
+material-leaves = hojas
+material-cardboard = cartón
+material-paper = papel
+material-straw = paja
+material-grass = pasto
+material-coffee-grounds = borra de café
+material-garden-waste = poda
+material-manure = estiércol
+material-finished-compost = composta lista
+material-water = agua
+material-residue = basura
+material-leachate = lixiviado
+material-overs = rechazo de criba
 
 container-cart = { $count ->
-    [one] cart
-   *[other] { $shown } carts
+    [one] carrito
+   *[other] { $shown } carritos
   }
 container-bucket = { $count ->
-    [one] bucket
-   *[other] { $shown } buckets
+    [one] cubeta
+   *[other] { $shown } cubetas
   }
 container-bag = { $count ->
-    [one] bag
-   *[other] { $shown } bags
+    [one] bolsa
+   *[other] { $shown } bolsas
   }
 container-barrel = { $count ->
-    [one] barrel
-   *[other] { $shown } barrels
+    [one] barril
+   *[other] { $shown } barriles
   }
 container-barrow = { $count ->
-    [one] barrow
-   *[other] { $shown } barrows
+    [one] carretilla
+   *[other] { $shown } carretillas
   }
 container-loader-bucket = { $count ->
-    [one] loader bucket
-   *[other] { $shown } loader buckets
+    [one] cucharón
+   *[other] { $shown } cucharones
   }
 
-point-top = top
-point-middle = middle
-point-bottom = bottom
-point-north = north
-point-south = south
-point-east = east
-point-west = west
-point-front = front
-point-back = back
-point-core = core
-point-edge = edge
+point-top = arriba
+point-middle = centro
+point-bottom = abajo
+point-north = norte
+point-south = sur
+point-east = lado este
+point-west = oeste
+point-front = frente
+point-back = atrás
+point-core = corazón
+point-edge = orilla
 
-feel-dry = dry
-feel-right = right
-feel-wet = wet
-feel-dripping = dripping
-layer-mature-compost = mature compost
-layer-wood-chips = chips
-layer-geotextile = fabric
-layer-tarp = tarp
-layer-unspecified = cover
-mode-automatic = automatic
-mode-manual = manual
-mode-off = off
-fan-off = off
-fan-low = low
-fan-high = high
-topic-odour = smell
-topic-leachate = leachate
-topic-flies = flies
-topic-pests = pests
-topic-freezing = frozen
-topic-fault = fault
-topic-power = no power
-topic-spill = spill
-topic-contamination = contamination
-topic-sharps = sharps
-topic-complaint = complaint
-topic-smoke = smoke
-topic-injury = someone hurt
-topic-other = problem
-strength-none = none
-strength-faint = faint
-strength-strong = strong
-chore-sweep = swept
-chore-wash-lift = lift washed
-chore-wash-containers = containers washed
-chore-clean-tools = tools cleaned
-chore-clean-spill = spill cleaned
-chore-check-fan = fan checked
-chore-check-stop-button = stop button checked
-chore-check-scale = scale checked
-chore-check-thermometer = thermometer checked
-chore-check-odour = smell checked
-chore-lock-gate = gate locked
-chore-inspect = inspected
-chore-watered = watered
-weather-rain = rain
-weather-frost = frost
-weather-snow = snow
-weather-heat = heat
-weather-wind = wind
-qualifier-not-detected = not detected
-choice-start = start it
-choice-each = each
-choice-all = for all
-choice-both = for both
-choice-net = net
-choice-gross = gross
-choice-same = same cart
-choice-another = another cart
-choice-yes = yes
+feel-dry = seca
+feel-right = en su punto
+feel-wet = mojada
+feel-dripping = escurre
+layer-mature-compost = composta madura
+layer-wood-chips = astillas
+layer-geotextile = geotextil
+layer-tarp = lona
+layer-unspecified = cubierta
+mode-automatic = automático
+mode-manual = a mano
+mode-off = apagado
+fan-off = apagado
+fan-low = bajo
+fan-high = alto
+topic-odour = olor
+topic-leachate = lixiviado
+topic-flies = moscas
+topic-pests = plaga
+topic-freezing = helada
+topic-fault = falla
+topic-power = sin luz
+topic-spill = derrame
+topic-contamination = contaminación
+topic-sharps = objeto punzante
+topic-complaint = queja
+topic-smoke = humo
+topic-injury = alguien herido
+topic-other = otro
+strength-none = ninguno
+strength-faint = leve
+strength-strong = fuerte
+chore-sweep = barrido
+chore-wash-lift = elevador lavado
+chore-wash-containers = carritos lavados
+chore-clean-tools = herramientas limpias
+chore-clean-spill = derrame limpio
+chore-check-fan = ventilador revisado
+chore-check-stop-button = botón de paro probado
+chore-check-scale = báscula revisada
+chore-check-thermometer = termómetro revisado
+chore-check-odour = ronda de olores
+chore-lock-gate = portón cerrado
+chore-inspect = recorrido hecho
+chore-watered = riego
+weather-rain = lluvia
+weather-frost = helada
+weather-snow = nieve
+weather-heat = calor
+weather-wind = viento
+qualifier-not-detected = no detectado
+choice-start = empezarla
+choice-each = cada uno
+choice-all = por todos
+choice-both = por los dos
+choice-net = neto
+choice-gross = bruto
+choice-same = el mismo carrito
+choice-another = otro carrito
+choice-yes = sí
 choice-no = no
-choice-full = full
-choice-ready = ready
-choice-today = today
-choice-drop = drop it
-kind-weigh-in = weight
-kind-temperature = temperature
-kind-moisture = moisture
-kind-turning = turning
-kind-cover = cover
-kind-discharge = discharge
-kind-transfer = transfer
-kind-removal = removal
-kind-lab-result = lab result
-kind-pile = pile
-kind-level = level
+choice-full = llena
+choice-ready = lista
+choice-today = hoy
+choice-drop = dejarlo
+kind-weigh-in = peso
+kind-temperature = temperatura
+kind-moisture = humedad
+kind-turning = volteo
+kind-cover = cubierta
+kind-discharge = descarga
+kind-transfer = traslado
+kind-removal = salida del sitio
+kind-lab-result = resultado de laboratorio
+kind-pile = pila
+kind-level = nivel
 
-date-today = today
-date-yesterday = yesterday, { $day }
-date-tomorrow = tomorrow, { $day }
+date-today = hoy
+date-yesterday = ayer, { $day }
+date-tomorrow = mañana, { $day }
 date-at = { $date } { $clock }
 
-## Lines of the book
+## Líneas de la bitácora
 what-material = { $material }
 what-container = { $container }
-what-container-of = { $container } of { $material }
+what-container-of = { $container } de { $material }
 what-load = { $count ->
-    [one] load
-   *[other] { $count } loads
+    [one] carga
+   *[other] { $count } cargas
   }
-line-net = #{ $entry } { CAP($what) } { $net } net ({ $gross } − { $tare })
-line-pending = #{ $entry } { CAP($what) } { $gross } gross, net pending: no empty weight yet
+line-net = #{ $entry } { CAP($what) } { $net } neto ({ $gross } − { $tare })
+line-pending = #{ $entry } { CAP($what) } { $gross } bruto, neto pendiente: falta la tara
 line-weighed = #{ $entry } { CAP($what) } { $kg }
 line-volume = #{ $entry } { CAP($what) } { $litres }
 line-counted = #{ $entry } { CAP($what) }
 line-temperature = #{ $entry } { CAP($place) } { $values }
-line-moisture = #{ $entry } { CAP($place) } feels { $feel }
-line-moisture-percent = #{ $entry } { CAP($place) } { $pct } water
-line-turned = #{ $entry } Turned { $pile }
-line-turned-into = #{ $entry } Turned { $pile } into { $to }
-line-covered = #{ $entry } Covered { $pile }: { $layer }
-line-uncovered = #{ $entry } Uncovered { $pile }: { $layer } off
-line-discharge = #{ $entry } Drum discharged
-line-discharge-to = #{ $entry } Drum discharged to { $pile }
-line-transfer = #{ $entry } { CAP($from) } onto { $to }
-line-drum-setting = #{ $entry } { CAP($place) } set
-line-level = #{ $entry } { CAP($what) } level
-line-problem = #{ $entry } Problem noted: { $topic }
-line-resolved = #{ $entry } Closed: { $topic }
+line-moisture = #{ $entry } { CAP($place) }, al tacto: { $feel }
+line-moisture-percent = #{ $entry } { CAP($place) } { $pct } de agua
+line-turned = #{ $entry } Volteo: { $pile }
+line-turned-into = #{ $entry } Volteo: { $pile } a { $to }
+line-covered = #{ $entry } Tapado: { $pile }, { $layer }
+line-uncovered = #{ $entry } Destapado: { $pile }, sin { $layer }
+line-discharge = #{ $entry } Tambor descargado
+line-discharge-to = #{ $entry } Tambor descargado en { $pile }
+line-transfer = #{ $entry } { CAP($from) } a { $to }
+line-drum-setting = #{ $entry } { CAP($place) }, ajuste
+line-level = #{ $entry } { CAP($what) }, nivel
+line-problem = #{ $entry } Problema anotado: { $topic }
+line-resolved = #{ $entry } Resuelto: { $topic }
 line-chore = #{ $entry } { CAP($chore) }
-line-weather = #{ $entry } { CAP($weather) } expected { $date }
-line-weather-observed = #{ $entry } { CAP($weather) } seen
-line-removal = #{ $entry } Left the site: { $material }
-line-screening = #{ $entry } Screened { $pile }
-line-delivery = #{ $entry } Delivered: { $material }
-line-rejected = #{ $entry } Turned away: { $what }
-line-pile-started = #{ $entry } Started { $pile }
-line-pile-full = #{ $entry } { CAP($pile) } is full and closed
-line-pile-finished = #{ $entry } { CAP($pile) } is finished
-line-pile-ready = #{ $entry } { CAP($pile) } is said to be ready
-line-pile-emptied = #{ $entry } { CAP($pile) } is empty
-line-pile-joined = #{ $entry } { CAP($pile) } joined to { $with }
-line-pile-split = #{ $entry } { CAP($pile) } split off { $with }
-line-pile-moved = #{ $entry } { CAP($pile) } is now { $to }
+line-weather = #{ $entry } Se espera { $weather }, { $date }
+line-weather-observed = #{ $entry } Clima visto: { $weather }
+line-removal = #{ $entry } Salió del sitio: { $material }
+line-screening = #{ $entry } Cernido: { $pile }
+line-delivery = #{ $entry } Llegó: { $material }
+line-rejected = #{ $entry } Devuelto: { $what }
+line-pile-started = #{ $entry } Empezada: { $pile }
+line-pile-full = #{ $entry } { CAP($pile) }: llena y cerrada
+line-pile-finished = #{ $entry } { CAP($pile) }: terminada
+line-pile-ready = #{ $entry } { CAP($pile) }: dicen que está lista
+line-pile-emptied = #{ $entry } { CAP($pile) }: vacía
+line-pile-joined = #{ $entry } { CAP($pile) } se juntó con { $with }
+line-pile-split = #{ $entry } { CAP($pile) } se separó de { $with }
+line-pile-moved = #{ $entry } { CAP($pile) } ahora es { $to }
 line-sample = #{ $entry } { $count ->
-    [one] Sample
-   *[other] { $count } samples
-  } taken from { $pile }
-line-lab = #{ $entry } Lab, { $place }: { $analyte } { $value }
+    [one] Muestra
+   *[other] { $count } muestras
+  } de { $pile }
+line-lab = #{ $entry } Laboratorio, { $place }: { $analyte } { $value }
 line-hours = #{ $entry } { $people ->
-    [one] One person
-   *[other] { $people } people
+    [one] Una persona
+   *[other] { $people } personas
   }, { $hours } h
-line-note = #{ $entry } Note: { $text }
-line-setting = #{ $entry } Set: { $what }
-line-void = #{ $entry } takes back #{ $old }
-line-duty = #{ $entry } Duty: { $name } ({ $every })
-line-duty-removed = #{ $entry } Duty removed: { $name }
-line-duty-claim = #{ $entry } Yours: { $duty }
-line-duty-release = #{ $entry } Handed back: { $duty }
-line-duty-postpone = #{ $entry } Put off: { $duty } { $until }
-line-duty-done = #{ $entry } Done: { $duty }
+line-note = #{ $entry } Nota: { $text }
+line-setting = #{ $entry } Ajuste: { $what }
+line-void = #{ $entry } anula #{ $old }
+line-duty = #{ $entry } Tarea: { $name } ({ $every })
+line-duty-removed = #{ $entry } Tarea quitada: { $name }
+line-duty-claim = #{ $entry } Le toca: { $duty }
+line-duty-release = #{ $entry } Devuelta: { $duty }
+line-duty-postpone = #{ $entry } Aplazada: { $duty } { $until }
+line-duty-done = #{ $entry } Hecho: { $duty }
 
 part-kg = { $kg }
 part-litres = { $litres }
 part-containers = { $what }
-part-estimate-litre = about { $kg } (estimated, { $factor } kg/L)
-part-estimate = about { $kg } (estimated, { $each } each)
-part-no-estimate = no weight known for it
-part-fill = { $pct } full
-part-from = from { $source }
-part-into = into { $place }
-part-off = from { $place }
-part-to = to { $to }
+part-estimate-litre = unos { $kg } (estimado, { $factor } kg/L)
+part-estimate = unos { $kg } (estimado, { $each } cada uno)
+part-no-estimate = peso desconocido
+part-fill = lleno al { $pct }
+part-from = de { $source }
+part-into = en { $place }
+part-off = de { $place }
+part-to = a { $to }
 part-at = { $place }
 part-words = { $text }
-part-contaminated = contaminated
-part-of-which = of which { $what } { $kg }
-part-lowest-highest = lowest { $low }, highest { $high }
-part-depth = at { $depth } deep
+part-contaminated = contaminado
+part-of-which = de eso, { $what } { $kg }
+part-lowest-highest = mínima { $low }, máxima { $high }
+part-depth = a { $depth } de hondo
 part-mode = { $mode }
-part-every = every { $min }
-part-fan = fan { $fan }
+part-every = cada { $min }
+part-fan = ventilador { $fan }
 part-strength = { $strength }
-part-reads = { $against } reads { $reads }
+part-reads = { $against } marca { $reads }
 part-mm = { $mm }
-part-overs = overs { $amount }
-part-approximate = about
-part-replaces = replaces #{ $old }
+part-overs = rechazo { $amount }
+part-approximate = más o menos
+part-replaces = reemplaza #{ $old }
 part-date = { $date }
 part-clock = { $clock }
 
-assumed-unit-other = read as { $typed }
-assumed-date-carried = same day as above
-assumed-place-carried = same place as above
-assumed-spelling = read through a slip
-assumed-pile-successor = the pile it became
-assumed-same-again = same as before
+assumed-unit-other = leído como { $typed }
+assumed-date-carried = mismo día que arriba
+assumed-place-carried = mismo lugar que arriba
+assumed-spelling = leído con una errata
+assumed-pile-successor = la pila en que se convirtió
+assumed-same-again = igual que antes
 
-setting-tare = empty { $container } { $kg }
-setting-litres = { $container } holds { $litres }
-setting-factor = a full { $container } weighs { $kg } net
-setting-moisture = { $material } { $pct } water
-setting-target = target { $tonnes } a year
+setting-tare = tara { $container } { $kg }
+setting-litres = { $container }: { $litres }
+setting-factor = { $container }, lleno: { $kg } neto
+setting-moisture = { $material } { $pct } de agua
+setting-target = meta { $tonnes } al año
 setting-other = { $name } { $value }
+setting-week = resumen de la semana, { $day } { $clock }
+setting-morning = línea de la mañana, { $clock }
+setting-ratio = receta { $chips } de astillas por { $food } de comida
+setting-accepts = { $yes ->
+    [yes] { $what }: se acepta
+   *[no] { $what }: no se acepta
+  }
+setting-cautions = { $on ->
+    [on] avisos de seguridad del día: sí
+   *[off] avisos del día: no; bloqueo, punzantes y fuego se quedan
+  }
+setting-keep = palabras de los mensajes guardadas { $days ->
+    [one] 1 día
+   *[other] { $days } días
+  }
+setting-name-unit-mass = pesos en
+setting-name-unit-temperature = temperaturas en
+setting-name-unit-volume = volúmenes en
+setting-name-unit-length = largos en
+setting-name-time-zone = zona horaria
+setting-name-day-order = orden de fechas
+setting-name-languages = idiomas
+setting-name-week-starts = la semana empieza
+setting-name-year-starts = el año empieza en el mes
+setting-name-rule-set = regla de calor
+setting-name-safety-emergencynumber = número de emergencia
+setting-name-safety-address = dirección
+setting-name-safety-isolator = interruptor principal
+setting-name-safety-firstaider = primeros auxilios
+setting-name-aeration = aireación
+setting-name-name = nombre
+setting-name-holds = carga usual
+setting-name-bulk-density = densidad
 
-more-entries = … and { $count } more lines, all in the book.
+more-entries = … y { $count } líneas más, todas en la bitácora.
 
-## Doubts: the question that would settle it
-doubt-too-heavy = #{ $entry } { $said }: too heavy for that. Which? Not counted yet.
-doubt-too-light = #{ $entry } { $said }: too light for that, even empty it weighs more. Which? Not counted yet.
-doubt-negative = #{ $entry } { $said }: less than nothing. What did it weigh? Not counted yet.
-doubt-each-or-all = #{ $entry } { $said }: each, or for all? Not counted yet.
-doubt-count-differs = #{ $entry } { $said }: the count and the weights differ. Which holds? Not counted yet.
-doubt-gross-or-net = #{ $entry } { $said }: with the container, or without? Not counted yet.
-doubt-tare-unlikely = #{ $entry } { $said }: is that gross and empty weight, or a range? Not counted yet.
-doubt-other-unit = #{ $entry } { $said }: far from the usual here, it may be the other unit. Which? Not counted yet.
-doubt-which-unit = #{ $entry } { $said }: °C or °F? Not counted yet.
-doubt-impossible-temperature = #{ $entry } { $said }: that cannot be. Read it again? Not counted yet.
-doubt-impossible-value = #{ $entry } { $said }: that cannot be. Which? Not counted yet.
-doubt-number-ambiguous = #{ $entry } { $said }: which number? Not counted yet.
-doubt-either-or = #{ $entry } { $said }: which of them? Not counted yet.
-doubt-no-place = #{ $entry } { $said }: which pile? Not counted yet.
-doubt-unknown-place = #{ $entry } { $said }: { $place } is not known here. Start it, or which one? Not counted yet.
-doubt-ceased-place = #{ $entry } { $said }: { $place } is no more. Which one? Not counted yet.
-doubt-which-places = #{ $entry } { $said }: which piles? Not counted yet.
-doubt-date-impossible = #{ $entry } { $said }: there is no such day. Which day? Not counted yet.
-doubt-date-contradicts = #{ $entry } { $said }: day and date do not agree. Which day? Not counted yet.
-doubt-date-today-or-last = #{ $entry } { $said }: today, or a week ago? Not counted yet.
-doubt-date-in-future = #{ $entry } { $said }: that is still to come. Which day? Not counted yet.
-doubt-date-too-old = #{ $entry } { $said }: that is long ago. Which month? Not counted yet.
-doubt-same-cart = #{ $entry } Looks like { $said }, logged a moment ago. Same cart or another? Not counted yet.
-doubt-full-or-ready = #{ $entry } { $said }: full, or ready to use? Not counted yet.
-doubt-unclear = #{ $entry } { $said }: not sure what is meant. Not counted yet.
-danger-if-true = If that is true it is near fire: do not open or turn it, keep people back, call the fire service.
+## Dudas: la pregunta que lo aclara
+doubt-too-heavy = #{ $entry } { $said }: demasiado para eso. ¿Cuál?
+doubt-too-light = #{ $entry } { $said }: muy poco, vacío pesa más. ¿Cuál?
+doubt-negative = #{ $entry } { $said }: menos que nada. ¿Cuánto pesó?
+doubt-each-or-all = #{ $entry } { $said }: ¿cada uno, o por todos?
+doubt-count-differs = #{ $entry } { $said }: la cuenta y los pesos no coinciden. ¿Cuál vale?
+doubt-gross-or-net = #{ $entry } { $said }: ¿con el recipiente, o sin él?
+doubt-tare-unlikely = #{ $entry } { $said }: ¿bruto y tara, o un rango?
+doubt-other-unit = #{ $entry } { $said }: lejos de lo usual, puede ser la otra unidad. ¿Cuál?
+doubt-which-unit = #{ $entry } { $said }: ¿°C o °F?
+doubt-impossible-temperature = #{ $entry } { $said }: eso no puede ser. ¿La lee otra vez?
+doubt-impossible-value = #{ $entry } { $said }: eso no puede ser. ¿Cuál?
+doubt-number-ambiguous = #{ $entry } { $said }: ¿qué número?
+doubt-either-or = #{ $entry } { $said }: ¿cuál de los dos?
+doubt-no-place = #{ $entry } { $said }: ¿qué pila?
+doubt-unknown-place = #{ $entry } { $said }: { $place } no se conoce aquí. ¿Empezarla, o cuál?
+doubt-ceased-place = #{ $entry } { $said }: { $place } ya no existe. ¿Cuál?
+doubt-which-places = #{ $entry } { $said }: ¿qué pilas?
+doubt-date-impossible = #{ $entry } { $said }: ese día no existe. ¿Qué día?
+doubt-date-contradicts = #{ $entry } { $said }: el día y la fecha no coinciden. ¿Qué día?
+doubt-date-today-or-last = #{ $entry } { $said }: ¿hoy, o hace una semana?
+doubt-date-in-future = #{ $entry } { $said }: eso no ha llegado. ¿Qué día?
+doubt-date-too-old = #{ $entry } { $said }: eso es de hace mucho. ¿Qué mes?
+doubt-same-cart = #{ $entry } Parece { $said }, anotado hace un momento. ¿El mismo carrito u otro?
+doubt-full-or-ready = #{ $entry } { $said }: ¿llena, o lista para usar?
+doubt-unclear = #{ $entry } { $said }: no me queda claro.
+doubts-wait = { $count ->
+    [one] Todavía no cuenta.
+   *[other] Nada de esto cuenta todavía.
+  }
+danger-if-true = Si es cierto, está cerca de arder: no la abran ni la volteen, aparten a la gente, llamen a los bomberos.
 
-answered-already = #{ $entry } was answered already: see #{ $by }.
-dropped = #{ $entry } dropped. It stays in the book, not counted.
+answered-already = #{ $entry } ya tiene respuesta: vea #{ $by }.
+dropped = #{ $entry } descartado. Queda en la bitácora, no cuenta.
 button-choice = { $choice }
-button-drop = Drop it
+button-drop = Dejarlo
 button-undo = { $count ->
-    [one] Undo
-   *[other] Undo all { $count }
+    [one] Deshacer
+   *[other] Deshacer los { $count }
   }
-button-undo-entry = Undo #{ $entry }
-button-gone = That button is no longer known. Type it instead.
+button-undo-entry = Deshacer #{ $entry }
+button-gone = Ese botón ya no se conoce. Mejor escríbalo.
 
-## Putting right
+## Corregir
 undone = { $count ->
-    [one] Undone: { $entries }. It stays in the book, not counted.
-   *[other] Undone: { $entries }. They stay in the book, not counted.
+    [one] Deshecho: { $entries }. Queda en la bitácora, no cuenta.
+   *[other] Deshechos: { $entries }. Quedan en la bitácora, no cuentan.
   }
-undone-already = #{ $entry } was undone already (#{ $by }).
-not-yours = #{ $entry } was logged by somebody else: they or a coordinator can undo it.
-no-such-entry = There is no #{ $entry } in the book.
-nothing-to-undo = Nothing of yours to undo.
-amend-which = Which line should become { $to }? Answer its message, or "undo" and send it again.
+undone-already = #{ $entry } ya estaba deshecho (#{ $by }).
+not-yours = #{ $entry } lo anotó otra persona: ella o la coordinación puede deshacerlo.
+no-such-entry = No hay #{ $entry } en la bitácora.
+nothing-to-undo = No hay nada suyo que deshacer.
+amend-which = ¿Qué línea debe ser { $to }? Conteste su mensaje, o "deshacer" y mándela otra vez.
 edited = { $count ->
-    [one] Message edited: { $entries } is replaced.
-   *[other] Message edited: { $entries } are replaced.
+    [one] Mensaje editado: { $entries } queda reemplazado.
+   *[other] Mensaje editado: { $entries } quedan reemplazados.
   }
-what-was-number = { $text }: what was that? Nothing stored.
-kept-unread = Your message is kept, but something went wrong on our side. It will be looked at.
+what-was-number = { $text }: ¿qué era? No se anotó nada.
+kept-unread = Su mensaje está guardado, pero algo falló de nuestro lado. Lo vamos a revisar.
 
-## Asking for what is missing
-ask-tare = What does an empty { $container } weigh? Send just the number, or "empty { $container } 15.5".
-ask-ambient = How warm is the air? Send "ambient 12": the rise over it tells how the pile does.
-completed = #{ $entry } now { $net } net ({ $gross } − { $tare })
+## Lo que falta
+ask-tare = ¿Cuánto pesa vacío ({ $container })? Mande solo el número, o "{ $container } vacío 15.5".
+ask-safety =
+    Para una emergencia, ponga una vez lo que aún no se sabe aquí:
+    pon número de emergencia … · pon dirección … · pon primeros auxilios …{ $hasDrum ->
+    [yes] {" "}· pon interruptor principal …
+   *[no] {""}
+  }
+ask-ambient = ¿Cuánto marca el aire? Mande "ambiente 12": la diferencia con el aire dice cómo va la pila.
+completed = #{ $entry }: { $net } neto ({ $gross } − { $tare })
 
-## Settings
-coordinators-only = Only a coordinator can change that.
-setting-unknown = "{ $name }" is not something that can be set. Try "settings".
-setting-out-of-range = That value cannot be right for { $name }. Nothing changed.
-rule-set-readings = It counts days with a reading: weekly readings can never show it. Once a pile is closed, read it daily.
+## Ajustes
+coordinators-only = Solo la coordinación puede cambiar eso.
+setting-unknown = "{ $name }" no es algo que se ajuste. Pruebe "ajustes".
+setting-out-of-range = Ese valor no puede ser para { $name }. No cambió nada.
+rule-set-readings = Cuenta días con lectura: una por semana nunca basta. Con la pila cerrada, lea cada día.
 settings-head = { $site }, { $zone }
-settings-units = Units: { $mass }, °{ $temperature }
-settings-target = Target: { $tonnes } a year
-settings-no-target = Target: not set ("set target 60 t")
-settings-tare = Empty { $container }: { $kg }
-settings-no-tare = Empty { $container }: not set
-settings-rule-set = Rule for heat: { $name }
-settings-no-rule-set = Rule for heat: not set ("set rule set vessel-3d")
-settings-how = Change with "set …": set cart tare 15.5 · set units lb F · set time zone Europe/Paris · set summary monday 7:00
+settings-units = Unidades: { $mass }, °{ $temperature }
+settings-target = Meta: { $tonnes } al año
+settings-no-target = Meta: sin poner ("pon meta 60 t")
+settings-tare = Tara { $container }: { $kg }
+settings-no-tare = Tara { $container }: sin poner
+settings-rule-set = Regla de calor: { $name }
+settings-no-rule-set = Regla de calor: sin poner ("pon norma vessel-3d")
+settings-how = Cambie con "pon …": pon tara carrito 15.5 · pon unidades lb F · pon zona horaria America/Denver · pon resumen lunes 7:00
 
-## Emergencies: what to do now
-emergency-drum = HIT THE RED STOP. POWER OFF. Nobody reaches in or climbs in. Do not turn the drum to free anybody. Call { $has ->
-    [no] your emergency number
-   *[yes] { $number }
-  } now.
-emergency-hurt = Stop the machines. Stay with them, do not move them unless in danger. Call { $has ->
-    [no] your emergency number
-   *[yes] { $number }
-  } now.
-emergency-fire = Everybody back. Do not open or turn it. Call the fire service: { $has ->
-    [no] your emergency number
-   *[yes] { $number }
-  }. Fan off only if that is safe.
-emergency-gas = Out and away, upwind. No switches, no flames. Call { $has ->
-    [no] your emergency number
-   *[yes] { $number }
-  } from a distance.
-emergency-needle = Do not reach in, do not tip it. Lid shut, tag it, set it aside. Tongs and a sharps box only by whoever is trained.
-emergency-pricked = Let it bleed, wash with soap and running water. Medical help at once: hours matter. Call { $has ->
-    [no] your emergency number or clinic
+## Emergencias: qué hacer ahora, en orden
+emergency-drum = APRIETE EL PARO ROJO. Luego CORTE LA LUZ{ $hasIsolator ->
+    [yes] : { $isolator }
+   *[no] {""}
+  }.
+emergency-drum-then = Nadie mete la mano ni se mete, ni para rescatar. No giren el tambor para soltar a nadie.
+emergency-hurt = Paren las máquinas. Vean que sea seguro antes de acercarse.
+emergency-hurt-then = Quédense con la persona. Muévanla solo si hay peligro.
+emergency-fire = Todos atrás, del lado de donde viene el viento. No la abran ni la volteen.
+emergency-fire-then = Ventilador apagado solo si es seguro. No la mojen a medias.
+emergency-gas = Afuera y lejos, contra el viento. Sin tocar interruptores, sin llamas.
+emergency-needle = No metan la mano, no lo vacíen. Tapa cerrada, etiqueta, aparte.
+emergency-needle-then = Se saca con pinzas a un bote para punzantes, solo quien esté capacitado. Siga el procedimiento del sitio.
+emergency-needle-pricked = ¿Se picó? Agua corriente y jabón, luego médico de inmediato: las horas cuentan.
+emergency-pricked = Agua corriente y jabón, ya. Luego médico de inmediato: las horas cuentan.
+emergency-pricked-then = Dejen la aguja donde está: nadie la agarra con la mano.
+emergency-help = ¿Alguien herido o en peligro? Paren las máquinas. Nadie mete la mano ni se mete.
+emergency-help-then = ¿Qué pasó, y dónde?
+emergency-call = Llamen ya { $has ->
+    [no] a su número de emergencia
+   *[yes] al { $number }
+  }.
+emergency-call-fire = Llamen a los bomberos: { $has ->
+    [no] su número de emergencia
    *[yes] { $number }
   }.
-emergency-help = If somebody is hurt or in danger: stop the machines, call { $has ->
-    [no] your emergency number
-   *[yes] { $number }
-  } now. Nobody reaches or climbs in. What happened?
-emergency-isolator = Power off at: { $text }
-emergency-address = Tell them: { $text }
-emergency-first-aider = First-aider: { $text }
-alarm = Emergency reported{ $has ->
+emergency-call-away = Llamen desde lejos { $has ->
+    [no] a su número de emergencia
+   *[yes] al { $number }
+  }.
+emergency-call-clinic = Llamen { $has ->
+    [no] a su número de emergencia o a la clínica
+   *[yes] al { $number } o a la clínica
+  }.
+emergency-address = Digan dónde: { $text }
+emergency-first-aider = Primeros auxilios: { $text }
+alarm = Emergencia avisada{ $has ->
     [no] {""}
-   *[yes] {" "}by { $who }
-  }: { $topic }.
+   *[yes] {" "}por { $who }
+  }: { $what }.
+danger-caught = alguien está atrapado
+danger-inside-drum = alguien está en el tambor
+danger-hurt = alguien está herido
+danger-reaching-in = alguien mete la mano
+danger-unwell = alguien se siente mal
+danger-fire = fuego
+danger-smoke = humo
+danger-burnt-smell = olor a quemado
+danger-needle = aguja
+danger-pricked = alguien se picó
+danger-gas = gas
+danger-help = alguien pide ayuda
 alarm-said = "{ $text }"
 
-## Language, people, privacy
-language-set = English it is.
-language-unknown = English, French or Spanish: which?
-forgotten = Your name and your messages are removed. The entries stay under the number { $number }, since the book must hold together.
-role-whom = Answer one of their messages with "make coordinator".
-role-given = { $who } is a coordinator now.
+## Avisos del momento
+caution-gloves = Guantes. Lávese las manos antes de comer, beber o fumar. Primero las reglas del sitio.
+caution-dust = ¿Seco o polvoso? Mójelo antes, viento a la espalda, mascarilla ajustada (N95, FFP2 o mejor). Primero las reglas del sitio.
+caution-wards = ¿Viento hacia gente delicada o tomas de aire? Entonces no se voltea ni se cierne. Primero las reglas del sitio.
+caution-wind = Hay viento: voltee y cierna a una hora más calma, viento a la espalda. Primero las reglas del sitio.
+caution-lift = Elevador: cadena puesta, nadie entre él y la máquina cuando se mueve. Siga el procedimiento del sitio.
+caution-lock-out = Antes de abrir o entrar: paro apretado, corriente con candado y etiqueta de quien trabaja ahí. Siga el procedimiento del sitio.
+caution-electrician = Dentro de un tablero: solo un electricista con licencia. Valen los códigos locales.
+caution-guards = Las guardas no se quitan mientras gira; solo con la corriente bajo candado. Siga el procedimiento del sitio.
+caution-pinch = Con el tambor girando: manos, mangas y pelo lejos de rodillos y cadena. Siga el procedimiento del sitio.
+caution-hot-core = Está caliente adentro y el vapor quema: ábrala despacio, viento a la espalda. Primero las reglas del sitio.
+caution-lifting = Pesado: ruédelo, use el elevador, o entre dos. Primero las reglas del sitio.
+caution-tetanus = Lave toda cortada de inmediato. ¿Vacuna del tétanos al día? Pregunte en su clínica.
+caution-clean-tools = De lo crudo a lo terminado: herramientas, botes y botas limpias antes. Primero las reglas del sitio.
+caution-sharps = Punzantes: no meta la mano, no lo vacíe. Pinzas y bote para punzantes, solo quien sepa. Siga el procedimiento del sitio.
+caution-fire = Ahí sigue abierto un aviso de humo: no la abra ni la voltee, aparte a la gente. Si humea, llame a los bomberos.
 
-## Lists of lines
-mine-nothing = Nothing logged by you today.
+## Idioma, personas, privacidad
+language-set = Listo, en español.
+language-unknown = Inglés, francés o español: ¿cuál?
+forgotten =
+    Se borraron su nombre, sus mensajes y sus palabras.
+    Las líneas quedan, solo con el número { $number }: cada línea de la bitácora va encadenada a la anterior.
+role-whom = Conteste un mensaje de esa persona con "haz coordinador".
+role-given = { $who } ahora también coordina.
+
+## Listas de líneas
+mine-nothing = Hoy no ha anotado nada.
 mine-head = { $count ->
-    [one] Yours today, one line:
-   *[other] Yours today, { $count } lines:
+    [one] Lo suyo de hoy, una línea:
+   *[other] Lo suyo de hoy, { $count } líneas:
   }
-show-who = Logged by { $who }, { $date }
+show-who = Lo anotó { $who }, { $date }
 show-pictures = { $count ->
-    [one] One picture kept.
-   *[other] { $count } pictures kept.
+    [one] Una foto guardada.
+   *[other] { $count } fotos guardadas.
   }
-shown-voided = #{ $entry } was taken back or replaced: see #{ $by }.
-why-nothing = Nothing to explain yet: ask after an answer with a figure.
+shown-voided = #{ $entry } se anuló o se reemplazó: vea #{ $by }.
+why-nothing = Nada que explicar todavía: pregunte después de una respuesta con un número.
 
-accepts-yes = { CAP($what) }: yes, it is on this site's list.
-accepts-no = { CAP($what) }: no, it is on this site's list of what stays out.
-accepts-not-on-list = { CAP($what) } is not on this site's list. Set it aside and ask a coordinator.
+accepts-yes = { CAP($what) }: sí, está en la lista del sitio.
+accepts-no = { CAP($what) }: no, la lista del sitio lo deja fuera.
+accepts-not-on-list = { CAP($what) } no está en la lista del sitio. Apártelo y pregunte a la coordinación.
 
-elsewhere-export = The book as files: on the machine, "npm run -s entries -- --db FILE".
-elsewhere-report = No report yet from the chat: "week" and "year" hold the sums.
-elsewhere-share = The page beside the terminal can be opened on this machine; its address is printed at the start.
-elsewhere-feedback = Not answered yet in the chat: see "week" for what came from where.
+elsewhere-export = La bitácora en archivos: en la máquina, "npm run -s entries -- --db ARCHIVO".
+elsewhere-report = Todavía no hay reporte por el chat: "semana" y "año" tienen las sumas.
+elsewhere-share = La página junto a la terminal se abre en esta máquina; su dirección sale al arrancar.
+elsewhere-feedback = Eso todavía no se contesta en el chat: "semana" muestra qué vino de dónde.
 
-## Help
-help-log = Log by texting what you did: cart 61.5 kg, chips 12 · 3 carts 61 58 70 · B 41 43 39, ambient 12 · turned B · covered B with tarp
-help-log-drum = Drum: emptied drum onto C · drum auto 45 min fan low · drum 3/4 full
-help-log-piles = Piles: started pile E · C is full · joined A to B · 3 barrows from C onto B
-help-ask = Ask: today · week · year · piles · B? · 3 carts coming, how many chips? · why
-help-mend = Mend: undo · sorry 56.2 not 58.2 · that was C not B · or answer the message
-help-set = Set up: empty cart 16.2 · set target 60 t · settings · french please
-help-danger = Somebody hurt, smoke, a needle: just say so. First call your emergency number.
-new-1 = { $site }: welcome. Eight lines to start safely.
-new-2 = Gloves on, wash hands after; no food on the pad. Follow the site's own procedures first.
-new-3 = Piles are hot inside: steam and 60 °C and more. Stand upwind when turning.
-new-3-drum = Never reach or climb into the drum. Stop pressed and power locked off before anybody opens it.
-new-4 = Dusty, dry stuff: a fitted respirator, and damp it first.
-new-5 = Weigh each cart, empty weight is taken off for you: cart 61.5
-new-6 = Add chips as the reply says, then squeeze: a drop or two is right.
-new-7 = Needle or sharp: do not reach in. Lid shut, set aside, say so here.
-new-8 = Not sure? Ask "today" for what needs doing, "help" for how to say it.
+## Ayuda
+help-log = Anote lo que hizo: carrito 61.5 kg, astillas 12 · 3 carritos 61 58 70 · B 41 43 39, ambiente 12 · volteamos B · tapada B con lona
+help-log-drum = Tambor: vaciamos el tambor en C · tambor auto 45 min ventilador bajo · tambor lleno 3/4
+help-log-piles = Pilas: empezamos pila E · C está llena · juntamos A con B · 3 carretillas de C a B
+help-ask = Pregunte: qué hay que hacer · semana · año · estado de las pilas · ¿B? · vienen 3 carritos, ¿cuántas astillas? · por qué
+help-mend = Corrija: deshacer · perdón 56.2 no 58.2 · era C no B · o conteste el mensaje
+help-set = Ajuste: carrito vacío 16.2 · pon meta 60 t · ajustes · english please
+help-danger = Herido, humo, aguja: solo dígalo. Primero llame a su número de emergencia.
+new-1 = { $site }: bienvenido. Ocho líneas para empezar seguro.
+new-2 = Guantes, y manos limpias después; no se come en el patio. Primero los procedimientos del sitio.
+new-3 = Por dentro una pila está caliente: vapor, 60 °C y más. Al voltear, viento a la espalda.
+new-3-drum = Nunca la mano ni el cuerpo en el tambor. Paro apretado y corriente con candado antes de abrir.
+new-4 = Seco y polvoso: mascarilla ajustada, y se moja antes.
+new-5 = Pese cada carrito, la tara se quita sola: carrito 61.5
+new-6 = Eche las astillas que diga la respuesta y apriete: una o dos gotas está bien.
+new-7 = Aguja o punzante: no meta la mano. Tapa cerrada, aparte, y dígalo aquí.
+new-8 = ¿Duda? "qué hay que hacer" da las tareas, "ayuda" dice cómo.
 
-## The mix
-limit-recipe = the recipe
-limit-structure = coarse stuff
-limit-moisture-high = water
-limit-moisture-low = dryness
+## La mezcla
+limit-recipe = la receta
+limit-structure = lo grueso
+limit-moisture-high = el agua
+limit-moisture-low = lo seco
 limit-cn-low = C:N
 limit-cn-high = C:N
-limit-cap = fines
-limit-stock = stock
-limit-room = room in the drum
-unit-days = days
-unit-hours = hours
-state-open = filling
-state-closed = closed
-state-ready = ready
-state-gone = gone
+limit-cap = lo fino
+limit-stock = la existencia
+limit-room = el espacio en el tambor
+unit-days = días
+unit-hours = horas
+state-open = llenándose
+state-closed = cerrada
+state-ready = lista
+state-gone = ya no está
 
-mix-basis-typical = typical values
-mix-basis-test = by your test
-mix-also-add = And { $one }{ $what } of { $material } (about { $kg }).
-mix-enough = Mix today: about { $pct } water ({ $range }). Chips are enough; squeeze to be sure: a drop or two.
-mix-wet-add = Wet: about { $pct } water ({ $range }, { $basis }). Add { $one }{ $what } of { $material } (about { $kg }), then squeeze: a drop or two is right.
-mix-add = About { $pct } water ({ $range }, { $basis }). Add { $one }{ $what } of { $material } (about { $kg }).
-mix-squeeze = About { $pct } water ({ $range }, { $basis }). Squeeze a handful: a drop or two is right.
-mix-squeeze-or-add = About { $pct } water ({ $range }, { $basis }). Squeeze: a drop or two is right; if it runs, add { $one }{ $what } of { $material } (about { $kg }).
-mix-infeasible = About { $pct } water ({ $range }): cannot be put right with what is here ({ $limit }). Best: { $one }{ $what } of { $material }.{ $hasSolve ->
-    [yes] {" "}{ CAP($solve) } would solve it.
+mix-basis-typical = valores típicos
+mix-basis-test = por su prueba
+mix-also-add = Y { $one }{ $what } de { $material } (unos { $kg }).
+mix-enough = Mezcla de hoy: cerca de { $pct } de agua ({ $range }). Las astillas alcanzan; apriete para ver: una o dos gotas.
+mix-wet-add = Mojada: cerca de { $pct } de agua ({ $range }, { $basis }). Agregue { $one }{ $what } de { $material } (unos { $kg }) y apriete: una o dos gotas.
+mix-add = Cerca de { $pct } de agua ({ $range }, { $basis }). Agregue { $one }{ $what } de { $material } (unos { $kg }).
+mix-squeeze = Cerca de { $pct } de agua ({ $range }, { $basis }). Apriete un puñado: una o dos gotas está bien.
+mix-squeeze-or-add = Cerca de { $pct } de agua ({ $range }, { $basis }). Apriete: una o dos gotas; si escurre, agregue { $one }{ $what } de { $material } (unos { $kg }).
+mix-infeasible = Cerca de { $pct } de agua ({ $range }): no se arregla con lo que hay ({ $limit }). Lo mejor: { $one }{ $what } de { $material }.{ $hasSolve ->
+    [yes] {" "}Haría falta: { $solve }.
    *[no] {""}
   }
-mix-nothing-today = Nothing weighed in today yet. Send "3 carts coming, how many chips?" to plan.
-planned = About { $kg } food ({ $low } to { $high }): { $one }{ $what } of chips (about { $chips }).
-planned-published = About { $kg } food by published weights (they differ much): { $one }{ $what } of chips (about { $chips }). Weigh to be sure.
-planned-no-weight = Nothing known of what a { $container } weighs here: weigh some first, or set its litres.
-planned-first-on-floor = First { $what } on the drum's floor.
-room-yes = Yes: the drum would be about { $fill } full.
-room-no = No. Discharge about { $kg } first{ $hasDays ->
-    [yes] ; the oldest load is { $days } days in
+mix-nothing-today = Hoy no se ha pesado nada. Mande "vienen 3 carritos, ¿cuántas astillas?" para planear.
+planned = Unos { $kg } de comida ({ $low } a { $high }): { $one }{ $what } de astillas (unos { $chips }).
+planned-published = Unos { $kg } de comida por pesos publicados (varían mucho): { $one }{ $what } de astillas (unos { $chips }). Pese para saber.
+planned-no-weight = Aquí no se sabe cuánto pesa eso ({ $container }): pese unos, o ponga sus litros.
+planned-first-on-floor = Primero { $what } en el fondo del tambor.
+room-yes = Sí: el tambor quedaría lleno al { $fill }.
+room-no = No. Descargue antes unos { $kg }{ $hasDays ->
+    [yes] ; la carga más vieja lleva { $days } días
    *[no] {""}
   }.
-room-look = The sum is rough: have a look inside the window first, and send "drum 3/4 full".
-room-unknown = The drum's volume is not known here, so the room cannot be worked out.
-room-no-drum = This site has no drum.
-why-drum = Loads in, less what was taken out and what has shrunk: about { $kg } inside.
-why-mix = Today's loads: { $loads }.
+room-look = La cuenta es aproximada: mire por la ventana y mande "tambor lleno 3/4".
+room-unknown = Aquí no se sabe el volumen del tambor: no se puede calcular el espacio.
+room-no-drum = Este sitio no tiene tambor.
+why-drum = Lo que entró, menos lo que salió y lo que se redujo: unos { $kg } adentro.
+why-mix = Cargas de hoy: { $loads }.
 why-formula = { $formula }
-formula-mix = Water: each load's mass times its water, over the whole mass. C:N: all the carbon over all the nitrogen, never a mean of ratios.
-why-mix-density = Density about { $density }, air between about { $air } %.
-why-source = Source: { $text }
+formula-mix = Agua: la masa de cada carga por su agua, entre toda la masa. C:N: todo el carbono entre todo el nitrógeno, nunca un promedio.
+why-mix-density = Densidad de unos { $density }, aire de unos { $air } %.
+why-source = Fuente: { $text }
 
-## Heat
-band-turn-soon = { CAP($place) } { $celsius }: hot. Turn it in the next days and look whether it is dry.
-band-act-today = { CAP($place) } { $celsius }: too hot. Turn it today, make it smaller, check the water; read again today.
-band-fire-watch = { CAP($place) } { $celsius }: fire watch. Read several depths, keep water at hand, tell a coordinator.
-band-do-not-open = { CAP($place) } { $celsius }: DO NOT OPEN OR TURN IT. People back, fan off only if safe, call the fire service. Do not half wet it.
-band-act-at-once = { CAP($place) } { $celsius }: DO NOT OPEN OR TURN IT. People back, call the fire service now. Do not half wet it.
-heat-rise = { CAP($place) }: { $rise } over the air ({ $ambient }).
-heat-near-ambient = { CAP($place) }: { $rise } over the air ({ $ambient }), near ambient.
-heat-just-turned = { CAP($place) } was just turned: a low reading says nothing yet. Read it again tomorrow.
-proof-met = { CAP($place) }: { $counted } of { $needed } { $unit } hot. Time and temperature met on these readings; your regulator decides.
-proof-not-yet = { CAP($place) }: { $counted } of { $needed } { $unit } hot. Next reading by { $date }, or it counts no further.
-proof-none = { CAP($place) }: 0 of { $needed } { $unit } hot so far.
-proof-cannot-show = { CAP($place) }: cannot be shown on these readings ({ $counted } of { $needed } { $unit }).
-regulator-decides = Your regulator decides; this is only what the book shows.
+## Calor
+band-turn-soon = { CAP($place) } { $celsius }: caliente. Voltéela en estos días y vea si está seca.
+band-act-today = { CAP($place) } { $celsius }: demasiado. Voltéela hoy, hágala más chica, revise el agua; lea otra vez hoy.
+band-fire-watch = { CAP($place) } { $celsius }: vigilar fuego. Lea a varias profundidades, agua a la mano, avise a la coordinación.
+band-do-not-open = { CAP($place) } { $celsius }: NO LA ABRAN NI LA VOLTEEN. Gente atrás, ventilador apagado si es seguro, llamen a los bomberos. No la mojen a medias.
+band-act-at-once = { CAP($place) } { $celsius }: NO LA ABRAN NI LA VOLTEEN. Gente atrás, llamen a los bomberos ya. No la mojen a medias.
+heat-rise = { CAP($place) }: { $rise } sobre el aire ({ $ambient }).
+heat-near-ambient = { CAP($place) }: { $rise } sobre el aire ({ $ambient }), casi al ambiente.
+heat-just-turned = { CAP($place) }: recién volteada, una lectura baja no dice nada aún. Lea otra vez mañana.
+proof-met = { CAP($place) }: { $counted } de { $needed } { $unit } caliente. Tiempo y temperatura cumplidos con estas lecturas; su autoridad decide.
+proof-not-yet = { CAP($place) }: { $counted } de { $needed } { $unit } caliente. Próxima lectura a más tardar { $date }, o deja de contar.
+proof-none = { CAP($place) }: 0 de { $needed } { $unit } caliente hasta ahora.
+proof-cannot-show = { CAP($place) }: no se puede mostrar con estas lecturas ({ $counted } de { $needed } { $unit }).
+regulator-decides = Su autoridad decide; esto es solo lo que muestra la bitácora.
 
-## Piles and drum
-no-piles = No piles yet: send "started pile A".
-place-unknown = { CAP($place) } is not known here.
-pile-became = { CAP($place) } is { $successor } now.
+## Pilas y tambor
+no-piles = Todavía no hay pilas: mande "empezamos pila A".
+place-unknown = { CAP($place) }: no se conoce aquí.
+pile-became = { CAP($place) } ahora es { $successor }.
 pile-state = { CAP($place) }, { $state }
 pile-last = { $values } ({ $date })
-pile-rise = { $rise } over the air
-pile-no-reading = no reading yet
+pile-rise = { $rise } sobre el aire
+pile-no-reading = sin lectura todavía
 pile-turns = { $count ->
-    [one] turned once
-   *[other] turned { $count } times
+    [one] volteada 1 vez
+   *[other] volteada { $count } veces
   }
-pile-held = HELD: { $why }
-pile-last-turn = Last turned { $date }.
-pile-covered = Covered ({ $layer }) { $date }.
-pile-uncovered = Cover off ({ $layer }) { $date }.
-pile-feel = Felt { $feel } { $date }.
-pile-problem = Open: { $topic } (#{ $entry }, { $date }).
-drum-holds = { CAP($place) }: about { $kg } inside
-drum-level = { $pct } full ({ $date })
-drum-oldest = oldest load { $date }
-drum-set = Set: { $mode }
-drum-read = Read { $low } to { $high } ({ $date }).
-history-nothing = Nothing in the book on { $place }.
-trace-source = { $source }: { $from } to { $to }
-accepts-near = On the list: { $list }
+pile-held = EN ESPERA: { $why }
+pile-last-turn = Último volteo: { $date }.
+pile-covered = Tapada ({ $layer }) { $date }.
+pile-uncovered = Destapada ({ $layer }) { $date }.
+pile-feel = Al tacto, { $date }: { $feel }.
+pile-problem = Abierto: { $topic } (#{ $entry }, { $date }).
+drum-holds = { CAP($place) }: unos { $kg } adentro
+drum-level = lleno al { $pct } ({ $date })
+drum-oldest = carga más vieja: { $date }
+drum-set = Ajuste: { $mode }
+drum-read = Leído { $low } a { $high } ({ $date }).
+history-nothing = Nada en la bitácora sobre { $place }.
+trace-source = { $source }: { $from } a { $to }
+accepts-near = En la lista: { $list }
 
-## Today
-weekday-monday = Mon
-weekday-tuesday = Tue
-weekday-wednesday = Wed
-weekday-thursday = Thu
-weekday-friday = Fri
-weekday-saturday = Sat
-weekday-sunday = Sun
+## Hoy
+weekday-monday = Lun
+weekday-tuesday = Mar
+weekday-wednesday = Mié
+weekday-thursday = Jue
+weekday-friday = Vie
+weekday-saturday = Sáb
+weekday-sunday = Dom
 today-head = { $day }: { $count ->
-    [one] 1 job
-   *[other] { $count } jobs
+    [one] 1 tarea
+   *[other] { $count } tareas
   }
-today-nothing = { $day }: nothing is due.
+today-nothing = { $day }: no hay pendientes.
 today-job = { $n } { $what }: { $why }
-today-by = by { $date }
-today-taken = { $who } has it
-today-more = … and { $count } more
-today-later = Later: { $what } ({ $why })
-today-send = Send "{ $first }"
-today-send-two = Send "{ $first }" or "{ $second }"
+today-by = para { $date }
+today-taken = lo tiene { $who }
+today-more = … y { $count } más
+today-later = Después: { $what } ({ $why })
+today-send = Mande "{ $first }"
+today-send-two = Mande "{ $first }" o "{ $second }"
 
-duty-keep-away = Keep away from { $place }
-duty-read-pile = Read { $place }
-duty-read-drum = Read { $place }
-duty-read-ambient = Read the air
-duty-turn-pile = Turn { $place }
-duty-cover-pile = Cover { $place }
-duty-discharge-drum = Discharge { $place }
-duty-count-stock = Count the { $material }
-duty-order-stock = Order { $material }
-duty-ask-source = Ask { $source }
+duty-keep-away = No se acerque a { $place }
+duty-read-pile = Leer { $place }
+duty-read-drum = Leer { $place }
+duty-read-ambient = Leer el aire
+duty-turn-pile = Voltear { $place }
+duty-cover-pile = Tapar { $place }
+duty-discharge-drum = Descargar { $place }
+duty-count-stock = Contar la existencia: { $material }
+duty-order-stock = Pedir { $material }
+duty-ask-source = Preguntar a { $source }
 duty-answer-doubt = #{ $entry } { $said }
-duty-weigh-empty = Weigh an empty { $container }
+duty-weigh-empty = Pesar vacío: { $container }
 duty-look-again = { CAP($topic) } (#{ $entry })
-duty-sweep = Sweep the floor
-duty-wash-lift = Wash the lift
-duty-wash-containers = Wash the containers
-duty-clean-tools = Clean the tools
-duty-check-scale = Check the scale
-duty-check-thermometer = Check the thermometer
-duty-check-fan = Check the fan
-duty-check-stop-button = Check the stop button
-duty-release-pile = Release { $place }
-duty-take-sample = Take a sample of { $place }
-duty-chase-results = Ask for the results of { $place }
-duty-season-chips = Dry chips under a roof
-duty-season-exit = Insulate the exit
-duty-reweigh-empty = Weigh an empty { $container } again
-duty-renew-permit = Renew { $name }
+duty-sweep = Barrer el piso
+duty-wash-lift = Lavar el elevador
+duty-wash-containers = Lavar los carritos
+duty-clean-tools = Limpiar las herramientas
+duty-check-scale = Revisar la báscula
+duty-check-thermometer = Revisar el termómetro
+duty-check-fan = Revisar el ventilador
+duty-check-stop-button = Probar el botón de paro
+duty-release-pile = Liberar { $place }
+duty-take-sample = Tomar muestra de { $place }
+duty-chase-results = Pedir los resultados de { $place }
+duty-season-chips = Astillas secas bajo techo
+duty-season-exit = Aislar la salida
+duty-reweigh-empty = Pesar vacío otra vez: { $container }
+duty-renew-permit = Renovar { $name }
 duty-own-duty = { CAP($name) }
 
-why-smoke = smoke was seen (#{ $entry }); do not open or turn it
-why-too-hot = { $celsius }, too hot
-why-proving = day { $day } of { $needed }; without it today cannot count
-why-closed-unproven = closed and not yet proven hot
-why-weekly = last read { $date }
-why-never-read = not read since { $date }
-why-last-read = last read { $date }
-why-rise-unknown = without it the rise of { $place } is not known
-why-turns-for-proof = turn { $turn } of { $needed } while it is hot
-why-smells = it smells (#{ $entry })
-why-rise-stalled = stalled at { $celsius } since { $date }
-why-turns-in-curing = turned { $turns } of { $needed } times in curing
-why-rain-expected = rain { $date }
-why-snow-expected = snow { $date }
-why-turned-open = open since it was turned { $date }
-why-filling = { $pct } full
-why-stayed = oldest load { $days } days in
-why-used-more-than-known = more was used than the book knows of
-why-days-left = about { $days } days left
-why-not-come = nothing since { $date }, usually every { $days } days
-why-answer-doubt = held until somebody answers
+why-smoke = se vio humo (#{ $entry }); no la abra ni la voltee
+why-too-hot = { $celsius }, demasiado caliente
+why-proving = día { $day } de { $needed }; sin lectura hoy no contará
+why-closed-unproven = cerrada, calor sin probar todavía
+why-weekly = última lectura { $date }
+why-never-read = sin leer desde { $date }
+why-last-read = última lectura { $date }
+why-rise-unknown = sin eso no se sabe la diferencia de { $place }
+why-turns-for-proof = volteo { $turn } de { $needed } mientras está caliente
+why-smells = huele (#{ $entry })
+why-rise-stalled = detenida en { $celsius } desde { $date }
+why-turns-in-curing = volteada { $turns } de { $needed } veces en maduración
+why-rain-expected = lluvia { $date }
+why-snow-expected = nieve { $date }
+why-turned-open = destapada desde el volteo, { $date }
+why-filling = lleno al { $pct }
+why-stayed = la carga más vieja lleva { $days } días
+why-used-more-than-known = se usó más de lo que sabe la bitácora
+why-days-left = quedan unos { $days } días
+why-not-come = nada desde { $date }, por lo usual cada { $days } días
+why-answer-doubt = en espera de una respuesta
 why-nets-wait = { $count ->
-    [one] one net weight waits
-   *[other] { $count } net weights wait
+    [one] un peso neto espera
+   *[other] { $count } pesos netos esperan
   }
-why-still-open = open since { $date }
-why-floor-used = used { $date }
-why-lift-used = used { $date }
-why-containers-used = used { $date }
-why-tools-used = used { $date }
-why-check-failed = failed { $date }
-why-last-checked = last checked { $date }
-why-never-checked = not checked since { $date }
-why-frost-expected = frost { $date }
-why-cold-air = the air is at { $celsius }
-why-weighed-empty = last weighed empty { $date }
-why-from-site-file = not weighed since { $date }
-why-runs-out = runs out { $date }
-why-ran-out = ran out { $date }
-why-own-last-done = last done { $date }
-why-own-never-done = not done yet
-later-frozen = frozen
-later-windy = wind
-later-closed = closed till { $date }
-later-postponed = put off till { $date } { $reason }
+why-still-open = abierto desde { $date }
+why-floor-used = se usó { $date }
+why-lift-used = se usó { $date }
+why-containers-used = se usaron { $date }
+why-tools-used = se usaron { $date }
+why-check-failed = falló { $date }
+why-last-checked = última revisión { $date }
+why-never-checked = sin revisar desde { $date }
+why-frost-expected = helada { $date }
+why-cold-air = el aire está a { $celsius }
+why-weighed-empty = último peso vacío { $date }
+why-from-site-file = sin pesar desde { $date }
+why-runs-out = vence { $date }
+why-ran-out = venció { $date }
+why-own-last-done = se hizo { $date }
+why-own-never-done = sin hacer todavía
+later-frozen = congelado
+later-windy = viento
+later-closed = cerrado hasta { $date }
+later-postponed = aplazado hasta { $date } { $reason }
 
 log-reading = { $place } { $celsius }
-log-turned = turned { $place }
-log-covered = covered { $place }
-log-discharged = emptied drum
-log-level = { $material } down to { $litres }
-log-delivery = delivery { $material } { $litres }
-log-load-from = { $source } cart { $kg }
+log-turned = volteamos { $place }
+log-covered = tapada { $place }
+log-discharged = vaciamos el tambor
+log-level = quedan { $litres } de { $material }
+log-delivery = llegaron { $litres } de { $material }
+log-load-from = carrito { $kg } de { $source }
 log-answer = { $text }
-log-empty = empty { $container } { $kg }
-log-resolved = { $topic } gone
+log-empty = { $container } vacío { $kg }
+log-resolved = ya no hay { $topic }
 log-check = { $chore }
 log-chore = { $chore }
-log-done-item = done 1
-log-set-date = set { $name } { $date }
-log-own-done = done { $name }
-log-sample = sample { $place }
-log-release = { $place } is ready
+log-done-item = hecho 1
+log-set-date = pon { $name } { $date }
+log-own-done = hecho { $name }
+log-sample = muestra { $place }
+log-release = { $place } está lista
 
-duty-which = Which one? "done 2" by its number in "today".
-duty-not-there = { $item }: not in today's list. Ask "today" first.
-duty-send-figure = { $duty }: send the figure itself, "{ $log }".
-duty-not-by-word = { $duty }: that goes only when the book shows it is over.
-duty-noted-claim = #{ $entry } Yours: { $duty }
-duty-noted-release = #{ $entry } Handed back: { $duty }
-duty-noted-postpone = #{ $entry } Put off till tomorrow: { $duty }
-duty-noted-until = #{ $entry } Put off till { $until }: { $duty }
-duty-noted-done = #{ $entry } Done: { $duty }
-own-none = No duties of your own yet: "every friday: check extinguishers".
+duty-which = ¿Cuál? "hecho 2", con su número en la lista.
+duty-not-there = { $item }: no está en la lista de hoy. Pregunte antes "qué hay que hacer".
+duty-send-figure = { $duty }: mande el dato mismo, "{ $log }".
+duty-not-by-word = { $duty }: eso se quita solo cuando la bitácora muestra que pasó.
+duty-noted-claim = #{ $entry } Le toca: { $duty }
+duty-noted-release = #{ $entry } Devuelta: { $duty }
+duty-noted-postpone = #{ $entry } Aplazada a mañana: { $duty }
+duty-noted-until = #{ $entry } Aplazada hasta { $until }: { $duty }
+duty-noted-done = #{ $entry } Hecho: { $duty }
+own-none = Todavía no hay tareas propias: "cada viernes: revisar extintores".
 own-line = { $name }: { $every }
-closed-when = Closed until when? "closed till 2 jan"
-closed-noted = #{ $entry } Closed { $from } to { $to }. What can wait stands down; hot piles and open problems stay.
+closed-when = ¿Cerrado hasta cuándo? "cerrado hasta el 2 de enero"
+closed-noted = #{ $entry } Cerrado { $from } a { $to }. Lo que puede esperar espera; pilas calientes y problemas siguen.
 handover-head = { $count ->
-    [0] Nothing logged since { $date }.
-    [one] One line since { $date }:
-   *[other] { $count } lines since { $date }:
+    [0] Nada anotado desde { $date }.
+    [one] Una línea desde { $date }:
+   *[other] { $count } líneas desde { $date }:
   }
-handover-earlier = … and { $count } before these.
-line-sum = Together { $kg } net
-week-changed = That changes the week of { $week } already sent: { $kg } more or less.
+handover-earlier = … y { $count } antes de estas.
+line-sum = En total { $kg } neto
+week-changed = Eso cambia la semana de { $week } ya enviada: { $kg } más o menos.
 
-## Week and year
-pace-ahead = ahead of the target
-pace-on-course = on course
-pace-behind = behind the target
-pace-reached = target reached
-pace-cannot-tell = too early to tell
-per-week = week
-per-month = month
-week-head = Week { $from } to { $to }
-week-head-so-far = This week so far, from { $from }
-week-feed = In: { $kg } net ({ $loads ->
-    [one] 1 load
-   *[other] { $loads } loads
+## Semana y año
+pace-ahead = por delante de la meta
+pace-on-course = en camino a la meta
+pace-behind = por detrás de la meta
+pace-reached = meta cumplida
+pace-cannot-tell = muy pronto para decir
+per-week = semana
+per-month = mes
+week-head = Semana: { $from } a { $to }
+week-head-so-far = Esta semana, desde { $from }
+week-feed = Entró: { $kg } neto ({ $loads ->
+    [one] 1 carga
+   *[other] { $loads } cargas
   })
-week-no-feed = In: nothing weighed yet
-week-estimated = plus about { $kg } estimated
+week-no-feed = Entró: nada pesado todavía
+week-estimated = más unos { $kg } estimados
 week-pending = { $count ->
-    [one] 1 net pending
-   *[other] { $count } nets pending
+    [one] 1 neto pendiente
+   *[other] { $count } netos pendientes
   }
-week-special = Of which { $material } { $kg }; without it { $without }
-week-compared = Week before { $before }{ $hasUsual ->
-    [yes] , usually { $usual }
+week-special = De eso, { $material } { $kg }; sin eso { $without }
+week-compared = Semana anterior { $before }{ $hasUsual ->
+    [yes] , por lo usual { $usual }
    *[no] {""}
   }
 week-source = { $hasSource ->
     [yes] { $source }
-   *[no] no source
+   *[no] sin origen
   } { $kg }
 week-source-of = { $material }{ $hasSource ->
     [yes] {" "}{ $source }
    *[no] {""}
   } { $kg }
-week-chips = Chips { $kg }
-week-chips-per = { $ratio } a kg of food
-week-mix = mix about { $pct } water ({ $range }){ $hasCn ->
-    [yes] , C:N about { $cn }
+week-chips = Astillas { $kg }
+week-chips-per = { $ratio } por kg de comida
+week-mix = mezcla cerca de { $pct } de agua ({ $range }){ $hasCn ->
+    [yes] , C:N cerca de { $cn }
    *[no] {""}
   }
-week-contaminated = Contaminated: { $loads } of { $of } loads{ $hasSource ->
-    [yes] {" "}from { $source }
+week-contaminated = Contaminado: { $loads } de { $of } cargas{ $hasSource ->
+    [yes] {" "}de { $source }
    *[no] {""}
   }
-week-rejected = Turned away: { $count }{ $hasSource ->
-    [yes] {" "}from { $source }
+week-rejected = Devuelto: { $count }{ $hasSource ->
+    [yes] {" "}de { $source }
    *[no] {""}
   }
-week-problem-ended = { CAP($topic) } (#{ $entry }) ended { $date }
-week-problem-open = Open: { $topic } (#{ $entry }) since { $date }
-week-held = Held: { $count } (ask "today")
-week-pile = { $low } to { $high } ({ $date })
+week-problem-ended = { CAP($topic) } (#{ $entry }), terminó { $date }
+week-problem-open = Abierto: { $topic } (#{ $entry }) desde { $date }
+week-held = En espera: { $count } (vea "qué hay que hacer")
+week-pile = { $low } a { $high } ({ $date })
 week-pile-one = { $low } ({ $date })
-week-proof-met = hot long enough on these readings
-week-proof-not-yet = { $counted } of { $needed } { $unit } hot
-week-proof-cannot-show = heat cannot be shown
+week-proof-met = caliente el tiempo necesario, por estas lecturas
+week-proof-not-yet = { $counted } de { $needed } { $unit } caliente
+week-proof-cannot-show = el calor no se puede mostrar
 week-turnings = { $count ->
-    [one] 1 turning
-   *[other] { $count } turnings
+    [one] 1 volteo
+   *[other] { $count } volteos
   }
 week-chores = { $count ->
-    [one] 1 chore
-   *[other] { $count } chores
+    [one] 1 labor
+   *[other] { $count } labores
   }
 week-checks = { $count ->
-    [one] 1 check
-   *[other] { $count } checks
+    [one] 1 revisión
+   *[other] { $count } revisiones
   }
-week-hours = { $hours } h of work
-week-removed = { $kg } compost left
-week-removed-litres = { $litres } compost left
+week-hours = { $hours } h de trabajo
+week-removed = { $kg } de composta salieron
+week-removed-litres = { $litres } de composta salieron
 week-missed = { $count ->
-    [one] 1 job is still open
-   *[other] { $count } jobs are still open
+    [one] 1 tarea sigue abierta
+   *[other] { $count } tareas siguen abiertas
   }
-week-thanks = Thanks to { $who }.
-year-feed = Year so far: { $kg } since { $from }
-year-target = { $pct } of { $tonnes }
-year-no-target = no target set
-year-forecast = Likely { $low } to { $high } by the year's end: { $pace }.
-year-needed = To reach it: about { $kg } a week from now on.
-year-cap = Over the limit for a { $per }: { $kg } of { $cap }.
-why-year = Pace: what is in, plus the mean of the last { $weeks } whole weeks for the days left; the span holds 4 times in 5 (prediction interval, t distribution).
+week-thanks = Gracias a { $who }.
+year-feed = Año: { $kg } desde { $from }
+year-target = { $pct } de { $tonnes }
+year-no-target = sin meta
+year-forecast = Probable: { $low } a { $high } al fin de año, { $pace }.
+year-needed = Para llegar: unos { $kg } por semana de aquí en adelante.
+year-cap = Se pasó el límite ({ $per }): { $kg } de { $cap }.
+why-year = Ritmo: lo que entró, más la media de las últimas { $weeks } semanas completas por los días que faltan; el rango acierta 4 de 5 veces (t de Student).

@@ -1,748 +1,839 @@
-### What Heaphand says, in English. Short, plain, the words a crew uses.
-### {$entry} is the number of a line in the log book.
+### Ce que dit Heaphand, en français. Court, simple, les mots de l'équipe.
+### {$entry} est le numéro d'une ligne du cahier.
 
-## Over Telegram
-telegram-not-known = I keep the log book of one site's crew, and this chat is not one of theirs. To use me here, ask whoever runs me for the word that lets a group in.
-telegram-let-in = This group now keeps the log book of { $site }. Send what you did: "cart 61.5 kg", "B 58". To take something back press Undo or send "undo"; deleting a message changes nothing in the book. "help" shows more.
-telegram-cannot-hear = I cannot hear plain messages in this group: privacy mode is on. Make me an admin here, or turn privacy mode off in my bot settings, then remove me and add me again. Until then: /log cart 61.5, or answer one of my messages.
-telegram-cannot-read = I read text only. Please write it, or put the words under the picture.
-telegram-gap = I was away for more than a day. Messages of that time may be missing: please send again what is not in the book.
-telegram-which-site = You belong to more than one site. Which one is this for? (/site changes it later.)
-telegram-topic-chosen = The week and the morning line come here from now on.
-menu-today = What needs doing today
-menu-week = The week in figures
-menu-piles = How the piles are
-menu-mix = The mix of today
-menu-undo = Take back what I logged last
-menu-log = Log something: /log cart 61.5
-menu-help = What I understand
-menu-year = The year against the target
-menu-settings = The settings of the site
-menu-share = A link for people with no account
-menu-export = The book as a spreadsheet
-menu-report = A report to hand in
-menu-here = Put the week and the morning line into this topic
+## Par Telegram
+telegram-not-known =
+    Je tiens le cahier de l'équipe d'un seul site, et ce chat n'en fait pas partie.
+    Pour m'utiliser ici, demandez à la personne qui s'occupe de moi le mot qui ouvre la porte à un groupe.
+telegram-let-in =
+    Ce groupe tient maintenant le cahier de { $site }.
+    Écrivez ce que vous avez fait : « bac 61,5 kg », « B 58 ». « aide » en montre plus.
+    Pour reprendre une ligne, bouton Annuler ou « annule » : effacer un message ne change rien au cahier.
+telegram-cannot-hear =
+    Je n'entends pas les messages de ce groupe : le mode confidentiel est actif.
+    Nommez-moi admin, ou coupez ce mode dans mes réglages de bot et ajoutez-moi de nouveau.
+    D'ici là : /log bac 61,5, ou répondez à un de mes messages.
+telegram-cannot-read = Je ne lis que du texte. Écrivez-le, ou mettez les mots sous la photo.
+telegram-gap =
+    J'ai été absent plus d'une journée. Il manque peut-être des messages :
+    renvoyez ce qui n'est pas au cahier.
+telegram-which-site = Vous êtes de plusieurs sites. C'est pour lequel ? (/site pour changer plus tard.)
+telegram-topic-chosen = Le bilan de la semaine et la ligne du matin arriveront ici.
+menu-today = Ce qu'il y a à faire
+menu-week = La semaine en chiffres
+menu-piles = L'état des tas
+menu-mix = Le mélange du jour
+menu-undo = Reprendre ma dernière ligne
+menu-log = Noter quelque chose : /log bac 61,5
+menu-help = Ce que je comprends
+menu-year = L'année et son objectif
+menu-settings = Les réglages du site
+menu-share = Un lien pour qui n'a pas de compte
+menu-export = Le cahier en tableur
+menu-report = Un rapport à remettre
+menu-here = Bilan et ligne du matin dans ce fil
 
-## Names of things
-place-pile = pile { $name }
-place-bay = bay { $name }
+## Noms des choses
+place-pile = tas { $name }
+place-bay = case { $name }
 place-drum = { $named ->
-    [yes] drum { $name }
-   *[no] drum
+    [yes] tambour { $name }
+   *[no] tambour
   }
-place-exit = exit
-place-ambient = ambient
-place-floor = floor
-place-lift = lift
+place-exit = sortie
+place-ambient = air ambiant
+place-floor = plancher
+place-lift = lève-bac
 
-material-food-scraps = food scraps
-material-wood-chips = chips
-material-sawdust = sawdust
-material-leaves = leaves
-material-cardboard = cardboard
-material-paper = paper
-material-straw = straw
-material-grass = grass
-material-coffee-grounds = coffee grounds
-material-garden-waste = garden waste
-material-manure = manure
-material-finished-compost = finished compost
-material-water = water
-material-residue = residue
-material-leachate = leachate
-material-overs = overs
+material-food-scraps = restes
+material-wood-chips = copeaux
+material-sawdust = sciure
+material-leaves = feuilles
+material-cardboard = carton
+material-paper = papier
+material-straw = paille
+material-grass = gazon
+material-coffee-grounds = marc de café
+material-garden-waste = déchets verts
+material-manure = fumier
+material-finished-compost = compost fini
+material-water = eau
+material-residue = résidus
+material-leachate = lixiviat
+material-overs = refus
 
 container-cart = { $count ->
-    [one] cart
-   *[other] { $shown } carts
+    [one] bac
+   *[other] { $shown } bacs
   }
 container-bucket = { $count ->
-    [one] bucket
-   *[other] { $shown } buckets
+    [one] seau
+   *[other] { $shown } seaux
   }
 container-bag = { $count ->
-    [one] bag
-   *[other] { $shown } bags
+    [one] sac
+   *[other] { $shown } sacs
   }
 container-barrel = { $count ->
-    [one] barrel
-   *[other] { $shown } barrels
+    [one] baril
+   *[other] { $shown } barils
   }
 container-barrow = { $count ->
-    [one] barrow
-   *[other] { $shown } barrows
+    [one] brouette
+   *[other] { $shown } brouettes
   }
 container-loader-bucket = { $count ->
-    [one] loader bucket
-   *[other] { $shown } loader buckets
+    [one] godet
+   *[other] { $shown } godets
   }
 
-point-top = top
-point-middle = middle
-point-bottom = bottom
-point-north = north
-point-south = south
-point-east = east
-point-west = west
-point-front = front
-point-back = back
-point-core = core
-point-edge = edge
+point-top = haut
+point-middle = milieu
+point-bottom = bas
+point-north = nord
+point-south = sud
+point-east = côté est
+point-west = ouest
+point-front = avant
+point-back = arrière
+point-core = cœur
+point-edge = bord
 
-feel-dry = dry
-feel-right = right
-feel-wet = wet
-feel-dripping = dripping
-layer-mature-compost = mature compost
-layer-wood-chips = chips
-layer-geotextile = fabric
-layer-tarp = tarp
-layer-unspecified = cover
-mode-automatic = automatic
-mode-manual = manual
-mode-off = off
-fan-off = off
-fan-low = low
-fan-high = high
-topic-odour = smell
-topic-leachate = leachate
-topic-flies = flies
-topic-pests = pests
-topic-freezing = frozen
-topic-fault = fault
-topic-power = no power
-topic-spill = spill
+feel-dry = sec
+feel-right = juste bien
+feel-wet = mouillé
+feel-dripping = ça dégoutte
+layer-mature-compost = compost mûr
+layer-wood-chips = copeaux
+layer-geotextile = géotextile
+layer-tarp = bâche
+layer-unspecified = couverture
+mode-automatic = automatique
+mode-manual = manuel
+mode-off = arrêt
+fan-off = arrêté
+fan-low = bas
+fan-high = haut
+topic-odour = odeur
+topic-leachate = lixiviat
+topic-flies = mouches
+topic-pests = rongeurs
+topic-freezing = gel
+topic-fault = panne
+topic-power = panne de courant
+topic-spill = déversement
 topic-contamination = contamination
-topic-sharps = sharps
-topic-complaint = complaint
-topic-smoke = smoke
-topic-injury = someone hurt
-topic-other = problem
-strength-none = none
-strength-faint = faint
-strength-strong = strong
-chore-sweep = swept
-chore-wash-lift = lift washed
-chore-wash-containers = containers washed
-chore-clean-tools = tools cleaned
-chore-clean-spill = spill cleaned
-chore-check-fan = fan checked
-chore-check-stop-button = stop button checked
-chore-check-scale = scale checked
-chore-check-thermometer = thermometer checked
-chore-check-odour = smell checked
-chore-lock-gate = gate locked
-chore-inspect = inspected
-chore-watered = watered
-weather-rain = rain
-weather-frost = frost
-weather-snow = snow
-weather-heat = heat
-weather-wind = wind
-qualifier-not-detected = not detected
-choice-start = start it
-choice-each = each
-choice-all = for all
-choice-both = for both
+topic-sharps = objet piquant
+topic-complaint = plainte
+topic-smoke = fumée
+topic-injury = personne blessée
+topic-other = autre
+strength-none = aucune
+strength-faint = faible
+strength-strong = forte
+chore-sweep = balayage
+chore-wash-lift = lève-bac lavé
+chore-wash-containers = bacs lavés
+chore-clean-tools = outils nettoyés
+chore-clean-spill = déversement nettoyé
+chore-check-fan = ventilateur vérifié
+chore-check-stop-button = arrêt d'urgence testé
+chore-check-scale = balance vérifiée
+chore-check-thermometer = thermomètre vérifié
+chore-check-odour = ronde d'odeurs
+chore-lock-gate = barrière fermée à clé
+chore-inspect = inspection
+chore-watered = arrosage
+weather-rain = pluie
+weather-frost = gel
+weather-snow = neige
+weather-heat = chaleur
+weather-wind = vent
+qualifier-not-detected = non détecté
+choice-start = le commencer
+choice-each = chacun
+choice-all = pour tous
+choice-both = pour les deux
 choice-net = net
-choice-gross = gross
-choice-same = same cart
-choice-another = another cart
-choice-yes = yes
-choice-no = no
-choice-full = full
-choice-ready = ready
-choice-today = today
-choice-drop = drop it
-kind-weigh-in = weight
-kind-temperature = temperature
-kind-moisture = moisture
-kind-turning = turning
-kind-cover = cover
-kind-discharge = discharge
-kind-transfer = transfer
-kind-removal = removal
-kind-lab-result = lab result
-kind-pile = pile
-kind-level = level
+choice-gross = brut
+choice-same = même bac
+choice-another = un autre bac
+choice-yes = oui
+choice-no = non
+choice-full = plein
+choice-ready = prêt
+choice-today = aujourd'hui
+choice-drop = laisser tomber
+kind-weigh-in = pesée
+kind-temperature = température
+kind-moisture = humidité
+kind-turning = retournement
+kind-cover = couverture
+kind-discharge = vidange
+kind-transfer = transfert
+kind-removal = sortie du site
+kind-lab-result = résultat du labo
+kind-pile = tas
+kind-level = niveau
 
-date-today = today
-date-yesterday = yesterday, { $day }
-date-tomorrow = tomorrow, { $day }
+date-today = aujourd'hui
+date-yesterday = hier, { $day }
+date-tomorrow = demain, { $day }
 date-at = { $date } { $clock }
 
-## Lines of the book
+## Lignes du cahier
 what-material = { $material }
 what-container = { $container }
-what-container-of = { $container } of { $material }
+what-container-of = { $container } { DE($material) }
 what-load = { $count ->
-    [one] load
-   *[other] { $count } loads
+    [one] charge
+   *[other] { $count } charges
   }
 line-net = #{ $entry } { CAP($what) } { $net } net ({ $gross } − { $tare })
-line-pending = #{ $entry } { CAP($what) } { $gross } gross, net pending: no empty weight yet
+line-pending = #{ $entry } { CAP($what) } { $gross } brut, net en attente : tare inconnue
 line-weighed = #{ $entry } { CAP($what) } { $kg }
 line-volume = #{ $entry } { CAP($what) } { $litres }
 line-counted = #{ $entry } { CAP($what) }
 line-temperature = #{ $entry } { CAP($place) } { $values }
-line-moisture = #{ $entry } { CAP($place) } feels { $feel }
-line-moisture-percent = #{ $entry } { CAP($place) } { $pct } water
-line-turned = #{ $entry } Turned { $pile }
-line-turned-into = #{ $entry } Turned { $pile } into { $to }
-line-covered = #{ $entry } Covered { $pile }: { $layer }
-line-uncovered = #{ $entry } Uncovered { $pile }: { $layer } off
-line-discharge = #{ $entry } Drum discharged
-line-discharge-to = #{ $entry } Drum discharged to { $pile }
-line-transfer = #{ $entry } { CAP($from) } onto { $to }
-line-drum-setting = #{ $entry } { CAP($place) } set
-line-level = #{ $entry } { CAP($what) } level
-line-problem = #{ $entry } Problem noted: { $topic }
-line-resolved = #{ $entry } Closed: { $topic }
+line-moisture = #{ $entry } { CAP($place) }, au toucher : { $feel }
+line-moisture-percent = #{ $entry } { CAP($place) } { $pct } d'eau
+line-turned = #{ $entry } Retourné : { $pile }
+line-turned-into = #{ $entry } Retourné : { $pile } vers { $to }
+line-covered = #{ $entry } Couvert : { $pile }, { $layer }
+line-uncovered = #{ $entry } Découvert : { $pile }, sans { $layer }
+line-discharge = #{ $entry } Tambour vidé
+line-discharge-to = #{ $entry } Tambour vidé sur { $pile }
+line-transfer = #{ $entry } { CAP($from) } vers { $to }
+line-drum-setting = #{ $entry } { CAP($place) }, réglage
+line-level = #{ $entry } { CAP($what) }, niveau
+line-problem = #{ $entry } Problème noté : { $topic }
+line-resolved = #{ $entry } Réglé : { $topic }
 line-chore = #{ $entry } { CAP($chore) }
-line-weather = #{ $entry } { CAP($weather) } expected { $date }
-line-weather-observed = #{ $entry } { CAP($weather) } seen
-line-removal = #{ $entry } Left the site: { $material }
-line-screening = #{ $entry } Screened { $pile }
-line-delivery = #{ $entry } Delivered: { $material }
-line-rejected = #{ $entry } Turned away: { $what }
-line-pile-started = #{ $entry } Started { $pile }
-line-pile-full = #{ $entry } { CAP($pile) } is full and closed
-line-pile-finished = #{ $entry } { CAP($pile) } is finished
-line-pile-ready = #{ $entry } { CAP($pile) } is said to be ready
-line-pile-emptied = #{ $entry } { CAP($pile) } is empty
-line-pile-joined = #{ $entry } { CAP($pile) } joined to { $with }
-line-pile-split = #{ $entry } { CAP($pile) } split off { $with }
-line-pile-moved = #{ $entry } { CAP($pile) } is now { $to }
+line-weather = #{ $entry } Météo annoncée : { $weather }, { $date }
+line-weather-observed = #{ $entry } Météo vue : { $weather }
+line-removal = #{ $entry } Sorti du site : { $material }
+line-screening = #{ $entry } Tamisé : { $pile }
+line-delivery = #{ $entry } Livré : { $material }
+line-rejected = #{ $entry } Refusé : { $what }
+line-pile-started = #{ $entry } Commencé : { $pile }
+line-pile-full = #{ $entry } { CAP($pile) }, plein et fermé
+line-pile-finished = #{ $entry } { CAP($pile) }, terminé
+line-pile-ready = #{ $entry } { CAP($pile) }, dit prêt
+line-pile-emptied = #{ $entry } { CAP($pile) }, vide
+line-pile-joined = #{ $entry } { CAP($pile) } fusionné avec { $with }
+line-pile-split = #{ $entry } { CAP($pile) } séparé { DE($with) }
+line-pile-moved = #{ $entry } { CAP($pile) } est maintenant { $to }
 line-sample = #{ $entry } { $count ->
-    [one] Sample
-   *[other] { $count } samples
-  } taken from { $pile }
-line-lab = #{ $entry } Lab, { $place }: { $analyte } { $value }
+    [one] Échantillon
+   *[other] { $count } échantillons
+  } { DE($pile) }
+line-lab = #{ $entry } Labo, { $place } : { $analyte } { $value }
 line-hours = #{ $entry } { $people ->
-    [one] One person
-   *[other] { $people } people
+    [one] Une personne
+   *[other] { $people } personnes
   }, { $hours } h
-line-note = #{ $entry } Note: { $text }
-line-setting = #{ $entry } Set: { $what }
-line-void = #{ $entry } takes back #{ $old }
-line-duty = #{ $entry } Duty: { $name } ({ $every })
-line-duty-removed = #{ $entry } Duty removed: { $name }
-line-duty-claim = #{ $entry } Yours: { $duty }
-line-duty-release = #{ $entry } Handed back: { $duty }
-line-duty-postpone = #{ $entry } Put off: { $duty } { $until }
-line-duty-done = #{ $entry } Done: { $duty }
+line-note = #{ $entry } Note : { $text }
+line-setting = #{ $entry } Réglé : { $what }
+line-void = #{ $entry } annule #{ $old }
+line-duty = #{ $entry } Tâche : { $name } ({ $every })
+line-duty-removed = #{ $entry } Tâche retirée : { $name }
+line-duty-claim = #{ $entry } À vous : { $duty }
+line-duty-release = #{ $entry } Rendu : { $duty }
+line-duty-postpone = #{ $entry } Remis : { $duty } { $until }
+line-duty-done = #{ $entry } Fait : { $duty }
 
 part-kg = { $kg }
 part-litres = { $litres }
 part-containers = { $what }
-part-estimate-litre = about { $kg } (estimated, { $factor } kg/L)
-part-estimate = about { $kg } (estimated, { $each } each)
-part-no-estimate = no weight known for it
-part-fill = { $pct } full
-part-from = from { $source }
-part-into = into { $place }
-part-off = from { $place }
-part-to = to { $to }
+part-estimate-litre = environ { $kg } (estimé, { $factor } kg/L)
+part-estimate = environ { $kg } (estimé, { $each } chacun)
+part-no-estimate = poids inconnu
+part-fill = plein à { $pct }
+part-from = { DE($source) }
+part-into = dans { $place }
+part-off = { DE($place) }
+part-to = vers { $to }
 part-at = { $place }
 part-words = { $text }
-part-contaminated = contaminated
-part-of-which = of which { $what } { $kg }
-part-lowest-highest = lowest { $low }, highest { $high }
-part-depth = at { $depth } deep
+part-contaminated = contaminé
+part-of-which = dont { $what } { $kg }
+part-lowest-highest = min { $low }, max { $high }
+part-depth = à { $depth } de profondeur
 part-mode = { $mode }
-part-every = every { $min }
-part-fan = fan { $fan }
+part-every = aux { $min }
+part-fan = ventilateur { $fan }
 part-strength = { $strength }
-part-reads = { $against } reads { $reads }
+part-reads = { $reads } pour { $against }
 part-mm = { $mm }
-part-overs = overs { $amount }
-part-approximate = about
-part-replaces = replaces #{ $old }
+part-overs = refus { $amount }
+part-approximate = environ
+part-replaces = remplace #{ $old }
 part-date = { $date }
 part-clock = { $clock }
 
-assumed-unit-other = read as { $typed }
-assumed-date-carried = same day as above
-assumed-place-carried = same place as above
-assumed-spelling = read through a slip
-assumed-pile-successor = the pile it became
-assumed-same-again = same as before
+assumed-unit-other = lu comme { $typed }
+assumed-date-carried = même jour que plus haut
+assumed-place-carried = même endroit que plus haut
+assumed-spelling = lu malgré une faute
+assumed-pile-successor = le tas qu'il est devenu
+assumed-same-again = comme avant
 
-setting-tare = empty { $container } { $kg }
-setting-litres = { $container } holds { $litres }
-setting-factor = a full { $container } weighs { $kg } net
-setting-moisture = { $material } { $pct } water
-setting-target = target { $tonnes } a year
+setting-tare = tare { $container } { $kg }
+setting-litres = { $container } : { $litres }
+setting-factor = { $container }, plein : { $kg } net
+setting-moisture = { $material } { $pct } d'eau
+setting-target = objectif { $tonnes } par an
 setting-other = { $name } { $value }
+setting-week = bilan de la semaine, { $day } { $clock }
+setting-morning = ligne du matin, { $clock }
+setting-ratio = recette { $chips } de copeaux pour { $food } de restes
+setting-accepts = { $yes ->
+    [yes] { $what } : accepté
+   *[no] { $what } : refusé
+  }
+setting-cautions = { $on ->
+    [on] rappels de prudence du jour : oui
+   *[off] rappels du jour : non ; cadenassage, piqûres et feu restent
+  }
+setting-keep = mots des messages gardés { $days ->
+    [one] 1 jour
+   *[other] { $days } jours
+  }
+setting-name-unit-mass = poids en
+setting-name-unit-temperature = températures en
+setting-name-unit-volume = volumes en
+setting-name-unit-length = longueurs en
+setting-name-time-zone = fuseau horaire
+setting-name-day-order = ordre des dates
+setting-name-languages = langues
+setting-name-week-starts = début de semaine
+setting-name-year-starts = mois de début d'année
+setting-name-rule-set = règle de chaleur
+setting-name-safety-emergencynumber = numéro d'urgence
+setting-name-safety-address = adresse
+setting-name-safety-isolator = sectionneur
+setting-name-safety-firstaider = secouriste
+setting-name-aeration = aération
+setting-name-name = nom
+setting-name-holds = charge habituelle
+setting-name-bulk-density = masse volumique
 
-more-entries = … and { $count } more lines, all in the book.
+more-entries = … et { $count } lignes de plus, toutes au cahier.
 
-## Doubts: the question that would settle it
-doubt-too-heavy = #{ $entry } { $said }: too heavy for that. Which? Not counted yet.
-doubt-too-light = #{ $entry } { $said }: too light for that, even empty it weighs more. Which? Not counted yet.
-doubt-negative = #{ $entry } { $said }: less than nothing. What did it weigh? Not counted yet.
-doubt-each-or-all = #{ $entry } { $said }: each, or for all? Not counted yet.
-doubt-count-differs = #{ $entry } { $said }: the count and the weights differ. Which holds? Not counted yet.
-doubt-gross-or-net = #{ $entry } { $said }: with the container, or without? Not counted yet.
-doubt-tare-unlikely = #{ $entry } { $said }: is that gross and empty weight, or a range? Not counted yet.
-doubt-other-unit = #{ $entry } { $said }: far from the usual here, it may be the other unit. Which? Not counted yet.
-doubt-which-unit = #{ $entry } { $said }: °C or °F? Not counted yet.
-doubt-impossible-temperature = #{ $entry } { $said }: that cannot be. Read it again? Not counted yet.
-doubt-impossible-value = #{ $entry } { $said }: that cannot be. Which? Not counted yet.
-doubt-number-ambiguous = #{ $entry } { $said }: which number? Not counted yet.
-doubt-either-or = #{ $entry } { $said }: which of them? Not counted yet.
-doubt-no-place = #{ $entry } { $said }: which pile? Not counted yet.
-doubt-unknown-place = #{ $entry } { $said }: { $place } is not known here. Start it, or which one? Not counted yet.
-doubt-ceased-place = #{ $entry } { $said }: { $place } is no more. Which one? Not counted yet.
-doubt-which-places = #{ $entry } { $said }: which piles? Not counted yet.
-doubt-date-impossible = #{ $entry } { $said }: there is no such day. Which day? Not counted yet.
-doubt-date-contradicts = #{ $entry } { $said }: day and date do not agree. Which day? Not counted yet.
-doubt-date-today-or-last = #{ $entry } { $said }: today, or a week ago? Not counted yet.
-doubt-date-in-future = #{ $entry } { $said }: that is still to come. Which day? Not counted yet.
-doubt-date-too-old = #{ $entry } { $said }: that is long ago. Which month? Not counted yet.
-doubt-same-cart = #{ $entry } Looks like { $said }, logged a moment ago. Same cart or another? Not counted yet.
-doubt-full-or-ready = #{ $entry } { $said }: full, or ready to use? Not counted yet.
-doubt-unclear = #{ $entry } { $said }: not sure what is meant. Not counted yet.
-danger-if-true = If that is true it is near fire: do not open or turn it, keep people back, call the fire service.
+## Doutes : la question qui règle la chose
+doubt-too-heavy = #{ $entry } { $said } : trop lourd pour ça. Lequel ?
+doubt-too-light = #{ $entry } { $said } : trop léger, même vide il pèse plus. Lequel ?
+doubt-negative = #{ $entry } { $said } : moins que rien. Combien ça pesait ?
+doubt-each-or-all = #{ $entry } { $said } : chacun, ou pour tous ?
+doubt-count-differs = #{ $entry } { $said } : le compte et les poids ne vont pas ensemble. Lequel est bon ?
+doubt-gross-or-net = #{ $entry } { $said } : avec le contenant, ou sans ?
+doubt-tare-unlikely = #{ $entry } { $said } : un brut et une tare, ou une fourchette ?
+doubt-other-unit = #{ $entry } { $said } : loin de l'habitude, peut-être l'autre unité. Laquelle ?
+doubt-which-unit = #{ $entry } { $said } : °C ou °F ?
+doubt-impossible-temperature = #{ $entry } { $said } : impossible. Relire la sonde ?
+doubt-impossible-value = #{ $entry } { $said } : impossible. Lequel ?
+doubt-number-ambiguous = #{ $entry } { $said } : quel nombre ?
+doubt-either-or = #{ $entry } { $said } : lequel ?
+doubt-no-place = #{ $entry } { $said } : quel tas ?
+doubt-unknown-place = #{ $entry } { $said } : { $place }, inconnu ici. Le commencer, ou lequel ?
+doubt-ceased-place = #{ $entry } { $said } : { $place } n'existe plus. Lequel ?
+doubt-which-places = #{ $entry } { $said } : quels tas ?
+doubt-date-impossible = #{ $entry } { $said } : ce jour n'existe pas. Quel jour ?
+doubt-date-contradicts = #{ $entry } { $said } : le jour et la date ne vont pas ensemble. Quel jour ?
+doubt-date-today-or-last = #{ $entry } { $said } : aujourd'hui, ou il y a une semaine ?
+doubt-date-in-future = #{ $entry } { $said } : c'est encore à venir. Quel jour ?
+doubt-date-too-old = #{ $entry } { $said } : c'est bien loin. Quel mois ?
+doubt-same-cart = #{ $entry } On dirait { $said }, noté tout à l'heure. Le même bac ou un autre ?
+doubt-full-or-ready = #{ $entry } { $said } : plein, ou prêt à servir ?
+doubt-unclear = #{ $entry } { $said } : pas sûr de comprendre.
+doubts-wait = { $count ->
+    [one] Pas encore compté.
+   *[other] Rien de cela n'est encore compté.
+  }
+danger-if-true = Si c'est vrai, le feu est proche : n'ouvrez pas, ne retournez pas, éloignez le monde, appelez les pompiers.
 
-answered-already = #{ $entry } was answered already: see #{ $by }.
-dropped = #{ $entry } dropped. It stays in the book, not counted.
+answered-already = #{ $entry } a déjà sa réponse : voir #{ $by }.
+dropped = #{ $entry } laissé tomber. Reste au cahier, pas compté.
 button-choice = { $choice }
-button-drop = Drop it
+button-drop = Laisser tomber
 button-undo = { $count ->
-    [one] Undo
-   *[other] Undo all { $count }
+    [one] Annuler
+   *[other] Annuler les { $count }
   }
-button-undo-entry = Undo #{ $entry }
-button-gone = That button is no longer known. Type it instead.
+button-undo-entry = Annuler #{ $entry }
+button-gone = Ce bouton n'est plus connu. Écrivez-le plutôt.
 
-## Putting right
+## Corriger
 undone = { $count ->
-    [one] Undone: { $entries }. It stays in the book, not counted.
-   *[other] Undone: { $entries }. They stay in the book, not counted.
+    [one] Annulé : { $entries }. Reste au cahier, pas compté.
+   *[other] Annulés : { $entries }. Restent au cahier, pas comptés.
   }
-undone-already = #{ $entry } was undone already (#{ $by }).
-not-yours = #{ $entry } was logged by somebody else: they or a coordinator can undo it.
-no-such-entry = There is no #{ $entry } in the book.
-nothing-to-undo = Nothing of yours to undo.
-amend-which = Which line should become { $to }? Answer its message, or "undo" and send it again.
+undone-already = #{ $entry } était déjà annulé (#{ $by }).
+not-yours = #{ $entry } vient de quelqu'un d'autre : cette personne ou la coordination peut l'annuler.
+no-such-entry = Il n'y a pas de #{ $entry } au cahier.
+nothing-to-undo = Rien de vous à annuler.
+amend-which = Quelle ligne devient { $to } ? Répondez à son message, ou « annule » et renvoyez-la.
 edited = { $count ->
-    [one] Message edited: { $entries } is replaced.
-   *[other] Message edited: { $entries } are replaced.
+    [one] Message modifié : { $entries } est remplacé.
+   *[other] Message modifié : { $entries } sont remplacés.
   }
-what-was-number = { $text }: what was that? Nothing stored.
-kept-unread = Your message is kept, but something went wrong on our side. It will be looked at.
+what-was-number = { $text } : c'était quoi ? Rien de noté.
+kept-unread = Votre message est gardé, mais quelque chose a mal tourné de notre côté. On va regarder.
 
-## Asking for what is missing
-ask-tare = What does an empty { $container } weigh? Send just the number, or "empty { $container } 15.5".
-ask-ambient = How warm is the air? Send "ambient 12": the rise over it tells how the pile does.
-completed = #{ $entry } now { $net } net ({ $gross } − { $tare })
+## Ce qui manque
+ask-tare = Combien pèse ce contenant vide ({ $container }) ? Juste le nombre, ou « { $container } vide 15,5 ».
+ask-safety =
+    Pour une urgence, réglez une fois ce qui n'est pas encore connu ici :
+    règle numéro d'urgence … · règle adresse … · règle secouriste …{ $hasDrum ->
+    [yes] {" "}· règle sectionneur …
+   *[no] {""}
+  }
+ask-ambient = Combien fait-il dehors ? « ambiant 12 » : l'écart avec l'air dit comment va le tas.
+completed = #{ $entry } : { $net } net ({ $gross } − { $tare })
 
-## Settings
-coordinators-only = Only a coordinator can change that.
-setting-unknown = "{ $name }" is not something that can be set. Try "settings".
-setting-out-of-range = That value cannot be right for { $name }. Nothing changed.
-rule-set-readings = It counts days with a reading: weekly readings can never show it. Once a pile is closed, read it daily.
+## Réglages
+coordinators-only = Seule la coordination peut changer ça.
+setting-unknown = « { $name } » ne se règle pas. Essayez « réglages ».
+setting-out-of-range = Cette valeur ne va pas pour { $name }. Rien de changé.
+rule-set-readings = On compte les jours avec lecture : une par semaine ne prouvera rien. Tas fermé : une lecture par jour.
 settings-head = { $site }, { $zone }
-settings-units = Units: { $mass }, °{ $temperature }
-settings-target = Target: { $tonnes } a year
-settings-no-target = Target: not set ("set target 60 t")
-settings-tare = Empty { $container }: { $kg }
-settings-no-tare = Empty { $container }: not set
-settings-rule-set = Rule for heat: { $name }
-settings-no-rule-set = Rule for heat: not set ("set rule set vessel-3d")
-settings-how = Change with "set …": set cart tare 15.5 · set units lb F · set time zone Europe/Paris · set summary monday 7:00
+settings-units = Unités : { $mass }, °{ $temperature }
+settings-target = Objectif : { $tonnes } par an
+settings-no-target = Objectif : aucun (« règle objectif 60 t »)
+settings-tare = Tare { $container } : { $kg }
+settings-no-tare = Tare { $container } : inconnue
+settings-rule-set = Règle de chaleur : { $name }
+settings-no-rule-set = Règle de chaleur : aucune (« règle norme vessel-3d »)
+settings-how = Pour changer, « règle … » : règle tare bac 15,5 · règle unités lb F · règle fuseau Europe/Paris · règle bilan lundi 7:00
 
-## Emergencies: what to do now
-emergency-drum = HIT THE RED STOP. POWER OFF. Nobody reaches in or climbs in. Do not turn the drum to free anybody. Call { $has ->
-    [no] your emergency number
-   *[yes] { $number }
-  } now.
-emergency-hurt = Stop the machines. Stay with them, do not move them unless in danger. Call { $has ->
-    [no] your emergency number
-   *[yes] { $number }
-  } now.
-emergency-fire = Everybody back. Do not open or turn it. Call the fire service: { $has ->
-    [no] your emergency number
-   *[yes] { $number }
-  }. Fan off only if that is safe.
-emergency-gas = Out and away, upwind. No switches, no flames. Call { $has ->
-    [no] your emergency number
-   *[yes] { $number }
-  } from a distance.
-emergency-needle = Do not reach in, do not tip it. Lid shut, tag it, set it aside. Tongs and a sharps box only by whoever is trained.
-emergency-pricked = Let it bleed, wash with soap and running water. Medical help at once: hours matter. Call { $has ->
-    [no] your emergency number or clinic
+## Urgences : quoi faire maintenant, dans l'ordre
+emergency-drum = APPUYEZ SUR L'ARRÊT ROUGE. Puis COUPEZ LE COURANT{ $hasIsolator ->
+    [yes] {" "}: { $isolator }
+   *[no] {""}
+  }.
+emergency-drum-then = Personne ne met la main ni n'entre dedans, même pour secourir. Ne tournez pas le tambour pour dégager quelqu'un.
+emergency-hurt = Arrêtez les machines. Regardez que c'est sûr avant d'approcher.
+emergency-hurt-then = Restez avec la personne. Ne la déplacez que pour la sortir du danger.
+emergency-fire = Tout le monde recule, du côté d'où vient le vent. N'ouvrez pas, ne retournez pas.
+emergency-fire-then = Ventilateur arrêté seulement si c'est sans danger. Ne mouillez pas à moitié.
+emergency-gas = Dehors et loin, en remontant le vent. Aucun interrupteur, aucune flamme.
+emergency-needle = Ne mettez pas la main, ne versez pas. Couvercle fermé, étiquette, bac de côté.
+emergency-needle-then = On la retire à la pince, dans un contenant à aiguilles, par une personne formée. Suivez la procédure du site.
+emergency-needle-pricked = Piqué ? Eau courante et savon, puis un médecin tout de suite : les heures comptent.
+emergency-pricked = Eau courante et savon, maintenant. Puis un médecin tout de suite : les heures comptent.
+emergency-pricked-then = Laissez l'aiguille où elle est : personne ne la prend à la main.
+emergency-help = Quelqu'un de blessé ou en danger ? Arrêtez les machines. Personne ne met la main ni n'entre dedans.
+emergency-help-then = Que se passe-t-il, et où ?
+emergency-call = Appelez { $has ->
+    [no] votre numéro d'urgence
+   *[yes] le { $number }
+  } maintenant.
+emergency-call-fire = Appelez les pompiers : { $has ->
+    [no] votre numéro d'urgence
    *[yes] { $number }
   }.
-emergency-help = If somebody is hurt or in danger: stop the machines, call { $has ->
-    [no] your emergency number
-   *[yes] { $number }
-  } now. Nobody reaches or climbs in. What happened?
-emergency-isolator = Power off at: { $text }
-emergency-address = Tell them: { $text }
-emergency-first-aider = First-aider: { $text }
-alarm = Emergency reported{ $has ->
+emergency-call-away = Appelez { $has ->
+    [no] votre numéro d'urgence
+   *[yes] le { $number }
+  } d'assez loin.
+emergency-call-clinic = Appelez { $has ->
+    [no] votre numéro d'urgence ou la clinique
+   *[yes] le { $number } ou la clinique
+  }.
+emergency-address = Dites où : { $text }
+emergency-first-aider = Secouriste : { $text }
+alarm = Urgence signalée{ $has ->
     [no] {""}
-   *[yes] {" "}by { $who }
-  }: { $topic }.
-alarm-said = "{ $text }"
+   *[yes] {" "}par { $who }
+  } : { $what }.
+danger-caught = quelqu'un est pris
+danger-inside-drum = quelqu'un est dans le tambour
+danger-hurt = quelqu'un est blessé
+danger-reaching-in = quelqu'un met la main dedans
+danger-unwell = quelqu'un ne va pas bien
+danger-fire = feu
+danger-smoke = fumée
+danger-burnt-smell = odeur de brûlé
+danger-needle = aiguille
+danger-pricked = quelqu'un s'est piqué
+danger-gas = gaz
+danger-help = appel à l'aide
+alarm-said = « { $text } »
 
-## Language, people, privacy
-language-set = English it is.
-language-unknown = English, French or Spanish: which?
-forgotten = Your name and your messages are removed. The entries stay under the number { $number }, since the book must hold together.
-role-whom = Answer one of their messages with "make coordinator".
-role-given = { $who } is a coordinator now.
+## Prudence sur le moment
+caution-gloves = Gants. Lavez-vous les mains avant de manger, boire ou fumer. Les règles du site d'abord.
+caution-dust = Sec, poussiéreux ? Mouillez d'abord, dos au vent, masque ajusté (N95, FFP2 ou mieux). Les règles du site d'abord.
+caution-wards = Vent vers des gens fragiles ou des prises d'air ? Alors on ne retourne ni ne tamise. Les règles du site d'abord.
+caution-wind = Grand vent : retournez et tamisez à une heure plus calme, dos au vent. Les règles du site d'abord.
+caution-lift = Lève-bac : chaîne mise, personne entre lui et la machine quand il bouge. Suivez la procédure du site.
+caution-lock-out = Avant d'ouvrir ou d'entrer : arrêt enfoncé, courant cadenassé et étiqueté par qui y travaille. Suivez la procédure du site.
+caution-electrician = Dans un panneau électrique : électricien qualifié seulement. Les codes locaux s'appliquent.
+caution-guards = Les protecteurs restent en place quand ça tourne ; on les ôte courant cadenassé. Suivez la procédure du site.
+caution-pinch = Tambour en marche : mains, manches et cheveux loin des rouleaux et de la chaîne. Suivez la procédure du site.
+caution-hot-core = Chaud dedans, et la vapeur brûle : ouvrez doucement, dos au vent. Les règles du site d'abord.
+caution-lifting = Lourd : roulez-le, prenez le lève-bac, ou soyez deux. Les règles du site d'abord.
+caution-tetanus = Lavez toute coupure aussitôt. Vaccin du tétanos à jour ? Demandez à la clinique.
+caution-clean-tools = Du frais au fini : outils, contenants et bottes propres d'abord. Les règles du site d'abord.
+caution-sharps = Piquant ou coupant : pas la main, ne versez pas. Pince et contenant à aiguilles, personne formée. Suivez la procédure du site.
+caution-fire = Fumée toujours ouverte là : n'ouvrez pas, ne retournez pas, éloignez le monde. Si ça fume, appelez les pompiers.
 
-## Lists of lines
-mine-nothing = Nothing logged by you today.
+## Langue, personnes, vie privée
+language-set = D'accord, en français.
+language-unknown = Anglais, français ou espagnol : laquelle ?
+forgotten =
+    Votre nom, vos messages et leurs mots sont effacés.
+    Les lignes restent, sous le seul numéro { $number } : chaque ligne du cahier est enchaînée à la précédente.
+role-whom = Répondez à un message de la personne avec « nomme coordonnateur ».
+role-given = { $who } coordonne maintenant aussi.
+
+## Listes de lignes
+mine-nothing = Rien de noté par vous aujourd'hui.
 mine-head = { $count ->
-    [one] Yours today, one line:
-   *[other] Yours today, { $count } lines:
+    [one] De vous aujourd'hui, une ligne :
+   *[other] De vous aujourd'hui, { $count } lignes :
   }
-show-who = Logged by { $who }, { $date }
+show-who = Noté par { $who }, { $date }
 show-pictures = { $count ->
-    [one] One picture kept.
-   *[other] { $count } pictures kept.
+    [one] Une photo gardée.
+   *[other] { $count } photos gardées.
   }
-shown-voided = #{ $entry } was taken back or replaced: see #{ $by }.
-why-nothing = Nothing to explain yet: ask after an answer with a figure.
+shown-voided = #{ $entry } a été annulé ou remplacé : voir #{ $by }.
+why-nothing = Rien à expliquer encore : demandez après une réponse avec un chiffre.
 
-accepts-yes = { CAP($what) }: yes, it is on this site's list.
-accepts-no = { CAP($what) }: no, it is on this site's list of what stays out.
-accepts-not-on-list = { CAP($what) } is not on this site's list. Set it aside and ask a coordinator.
+accepts-yes = { CAP($what) } : oui, c'est sur la liste du site.
+accepts-no = { CAP($what) } : non, la liste du site le laisse dehors.
+accepts-not-on-list = { CAP($what) } n'est pas sur la liste du site. Mettez de côté et demandez à la coordination.
 
-elsewhere-export = The book as files: on the machine, "npm run -s entries -- --db FILE".
-elsewhere-report = No report yet from the chat: "week" and "year" hold the sums.
-elsewhere-share = The page beside the terminal can be opened on this machine; its address is printed at the start.
-elsewhere-feedback = Not answered yet in the chat: see "week" for what came from where.
+elsewhere-export = Le cahier en fichiers : sur la machine, « npm run -s entries -- --db FICHIER ».
+elsewhere-report = Pas encore de rapport par le chat : « semaine » et « année » donnent les sommes.
+elsewhere-share = La page à côté du terminal s'ouvre sur cette machine ; son adresse s'affiche au départ.
+elsewhere-feedback = Pas encore de réponse à ça dans le chat : « semaine » montre ce qui vient d'où.
 
-## Help
-help-log = Log by texting what you did: cart 61.5 kg, chips 12 · 3 carts 61 58 70 · B 41 43 39, ambient 12 · turned B · covered B with tarp
-help-log-drum = Drum: emptied drum onto C · drum auto 45 min fan low · drum 3/4 full
-help-log-piles = Piles: started pile E · C is full · joined A to B · 3 barrows from C onto B
-help-ask = Ask: today · week · year · piles · B? · 3 carts coming, how many chips? · why
-help-mend = Mend: undo · sorry 56.2 not 58.2 · that was C not B · or answer the message
-help-set = Set up: empty cart 16.2 · set target 60 t · settings · french please
-help-danger = Somebody hurt, smoke, a needle: just say so. First call your emergency number.
-new-1 = { $site }: welcome. Eight lines to start safely.
-new-2 = Gloves on, wash hands after; no food on the pad. Follow the site's own procedures first.
-new-3 = Piles are hot inside: steam and 60 °C and more. Stand upwind when turning.
-new-3-drum = Never reach or climb into the drum. Stop pressed and power locked off before anybody opens it.
-new-4 = Dusty, dry stuff: a fitted respirator, and damp it first.
-new-5 = Weigh each cart, empty weight is taken off for you: cart 61.5
-new-6 = Add chips as the reply says, then squeeze: a drop or two is right.
-new-7 = Needle or sharp: do not reach in. Lid shut, set aside, say so here.
-new-8 = Not sure? Ask "today" for what needs doing, "help" for how to say it.
+## Aide
+help-log = Noter ce qui est fait : bac 61,5 kg, copeaux 12 · 3 bacs 61 58 70 · B 41 43 39, ambiant 12 · retourné B · couvert B avec bâche
+help-log-drum = Tambour : vidé le tambour sur C · tambour auto 45 min ventilateur bas · tambour plein aux 3/4
+help-log-piles = Tas : commencé tas E · C est plein · fusionné A avec B · 3 brouettes de C vers B
+help-ask = Demander : quoi faire · semaine · année · état des tas · B ? · 3 bacs arrivent, combien de copeaux ? · pourquoi
+help-mend = Corriger : annule · pardon 56,2 pas 58,2 · c'était C pas B · ou répondre au message
+help-set = Régler : bac vide 16,2 · règle objectif 60 t · réglages · english please
+help-danger = Blessé, fumée, aiguille : dites-le simplement. D'abord, appelez votre numéro d'urgence.
+new-1 = { $site } : bienvenue. Huit lignes pour bien commencer.
+new-2 = Gants, mains lavées après ; on ne mange pas sur l'aire. D'abord les procédures du site.
+new-3 = Un tas est chaud dedans : vapeur, 60 °C et plus. Dos au vent pour retourner.
+new-3-drum = Ni la main ni personne dans le tambour. Arrêt enfoncé et courant cadenassé avant d'ouvrir.
+new-4 = Sec et poussiéreux : masque ajusté, et on mouille d'abord.
+new-5 = Pesez chaque bac, la tare s'enlève toute seule : bac 61,5
+new-6 = Ajoutez les copeaux que dit la réponse, puis pressez : une goutte ou deux, c'est bon.
+new-7 = Aiguille ou objet piquant : pas la main. Couvercle fermé, de côté, dites-le ici.
+new-8 = Un doute ? « quoi faire » pour les tâches, « aide » pour les mots.
 
-## The mix
-limit-recipe = the recipe
-limit-structure = coarse stuff
-limit-moisture-high = water
-limit-moisture-low = dryness
+## Le mélange
+limit-recipe = la recette
+limit-structure = le structurant
+limit-moisture-high = l'eau
+limit-moisture-low = le sec
 limit-cn-low = C:N
 limit-cn-high = C:N
-limit-cap = fines
-limit-stock = stock
-limit-room = room in the drum
-unit-days = days
-unit-hours = hours
-state-open = filling
-state-closed = closed
-state-ready = ready
-state-gone = gone
+limit-cap = les fines
+limit-stock = la réserve
+limit-room = la place dans le tambour
+unit-days = jours
+unit-hours = heures
+state-open = en remplissage
+state-closed = fermé
+state-ready = prêt
+state-gone = parti
 
-mix-basis-typical = typical values
-mix-basis-test = by your test
-mix-also-add = And { $one }{ $what } of { $material } (about { $kg }).
-mix-enough = Mix today: about { $pct } water ({ $range }). Chips are enough; squeeze to be sure: a drop or two.
-mix-wet-add = Wet: about { $pct } water ({ $range }, { $basis }). Add { $one }{ $what } of { $material } (about { $kg }), then squeeze: a drop or two is right.
-mix-add = About { $pct } water ({ $range }, { $basis }). Add { $one }{ $what } of { $material } (about { $kg }).
-mix-squeeze = About { $pct } water ({ $range }, { $basis }). Squeeze a handful: a drop or two is right.
-mix-squeeze-or-add = About { $pct } water ({ $range }, { $basis }). Squeeze: a drop or two is right; if it runs, add { $one }{ $what } of { $material } (about { $kg }).
-mix-infeasible = About { $pct } water ({ $range }): cannot be put right with what is here ({ $limit }). Best: { $one }{ $what } of { $material }.{ $hasSolve ->
-    [yes] {" "}{ CAP($solve) } would solve it.
+mix-basis-typical = valeurs typiques
+mix-basis-test = d'après votre test
+mix-also-add = Et { $one }{ $what } { DE($material) } (environ { $kg }).
+mix-enough = Mélange du jour : environ { $pct } d'eau ({ $range }). Assez de copeaux ; pressez pour voir : une goutte ou deux.
+mix-wet-add = Mouillé : environ { $pct } d'eau ({ $range }, { $basis }). Ajoutez { $one }{ $what } { DE($material) } (environ { $kg }), puis pressez : une goutte ou deux.
+mix-add = Environ { $pct } d'eau ({ $range }, { $basis }). Ajoutez { $one }{ $what } { DE($material) } (environ { $kg }).
+mix-squeeze = Environ { $pct } d'eau ({ $range }, { $basis }). Pressez une poignée : une goutte ou deux, c'est bon.
+mix-squeeze-or-add = Environ { $pct } d'eau ({ $range }, { $basis }). Pressez : une goutte ou deux ; si ça coule, ajoutez { $one }{ $what } { DE($material) } (environ { $kg }).
+mix-infeasible = Environ { $pct } d'eau ({ $range }) : pas réglable avec ce qu'il y a ici ({ $limit }). Au mieux : { $one }{ $what } { DE($material) }.{ $hasSolve ->
+    [yes] {" "}Il faudrait : { $solve }.
    *[no] {""}
   }
-mix-nothing-today = Nothing weighed in today yet. Send "3 carts coming, how many chips?" to plan.
-planned = About { $kg } food ({ $low } to { $high }): { $one }{ $what } of chips (about { $chips }).
-planned-published = About { $kg } food by published weights (they differ much): { $one }{ $what } of chips (about { $chips }). Weigh to be sure.
-planned-no-weight = Nothing known of what a { $container } weighs here: weigh some first, or set its litres.
-planned-first-on-floor = First { $what } on the drum's floor.
-room-yes = Yes: the drum would be about { $fill } full.
-room-no = No. Discharge about { $kg } first{ $hasDays ->
-    [yes] ; the oldest load is { $days } days in
+mix-nothing-today = Rien de pesé aujourd'hui. « 3 bacs arrivent, combien de copeaux ? » pour prévoir.
+planned = Environ { $kg } de restes ({ $low } à { $high }) : { $one }{ $what } de copeaux (environ { $chips }).
+planned-published = Environ { $kg } de restes selon les poids publiés (ils varient) : { $one }{ $what } de copeaux (environ { $chips }). Pesez pour être sûr.
+planned-no-weight = On ne sait pas ce que pèse ce contenant ici ({ $container }) : pesez-en, ou réglez ses litres.
+planned-first-on-floor = D'abord { $what } au fond du tambour.
+room-yes = Oui : le tambour serait plein à environ { $fill }.
+room-no = Non. Videz d'abord environ { $kg }{ $hasDays ->
+    [yes] {" "}; la plus vieille charge y est depuis { $days } jours
    *[no] {""}
   }.
-room-look = The sum is rough: have a look inside the window first, and send "drum 3/4 full".
-room-unknown = The drum's volume is not known here, so the room cannot be worked out.
-room-no-drum = This site has no drum.
-why-drum = Loads in, less what was taken out and what has shrunk: about { $kg } inside.
-why-mix = Today's loads: { $loads }.
+room-look = Le calcul est grossier : regardez par la fenêtre, et envoyez « tambour plein aux 3/4 ».
+room-unknown = Le volume du tambour n'est pas connu ici : pas de calcul de place.
+room-no-drum = Ce site n'a pas de tambour.
+why-drum = Ce qui est entré, moins ce qui est sorti et ce qui a fondu : environ { $kg } dedans.
+why-mix = Charges du jour : { $loads }.
 why-formula = { $formula }
-formula-mix = Water: each load's mass times its water, over the whole mass. C:N: all the carbon over all the nitrogen, never a mean of ratios.
-why-mix-density = Density about { $density }, air between about { $air } %.
-why-source = Source: { $text }
+formula-mix = Eau : la masse de chaque charge fois son eau, sur la masse totale. C:N : tout le carbone sur tout l'azote, jamais une moyenne.
+why-mix-density = Masse volumique environ { $density }, air environ { $air } %.
+why-source = Source : { $text }
 
-## Heat
-band-turn-soon = { CAP($place) } { $celsius }: hot. Turn it in the next days and look whether it is dry.
-band-act-today = { CAP($place) } { $celsius }: too hot. Turn it today, make it smaller, check the water; read again today.
-band-fire-watch = { CAP($place) } { $celsius }: fire watch. Read several depths, keep water at hand, tell a coordinator.
-band-do-not-open = { CAP($place) } { $celsius }: DO NOT OPEN OR TURN IT. People back, fan off only if safe, call the fire service. Do not half wet it.
-band-act-at-once = { CAP($place) } { $celsius }: DO NOT OPEN OR TURN IT. People back, call the fire service now. Do not half wet it.
-heat-rise = { CAP($place) }: { $rise } over the air ({ $ambient }).
-heat-near-ambient = { CAP($place) }: { $rise } over the air ({ $ambient }), near ambient.
-heat-just-turned = { CAP($place) } was just turned: a low reading says nothing yet. Read it again tomorrow.
-proof-met = { CAP($place) }: { $counted } of { $needed } { $unit } hot. Time and temperature met on these readings; your regulator decides.
-proof-not-yet = { CAP($place) }: { $counted } of { $needed } { $unit } hot. Next reading by { $date }, or it counts no further.
-proof-none = { CAP($place) }: 0 of { $needed } { $unit } hot so far.
-proof-cannot-show = { CAP($place) }: cannot be shown on these readings ({ $counted } of { $needed } { $unit }).
-regulator-decides = Your regulator decides; this is only what the book shows.
+## Chaleur
+band-turn-soon = { CAP($place) } { $celsius } : chaud. À retourner ces jours-ci ; regardez si c'est sec.
+band-act-today = { CAP($place) } { $celsius } : trop chaud. Retournez aujourd'hui, faites plus petit, vérifiez l'eau ; relisez aujourd'hui.
+band-fire-watch = { CAP($place) } { $celsius } : veille de feu. Lisez à plusieurs profondeurs, eau à portée, avertissez la coordination.
+band-do-not-open = { CAP($place) } { $celsius } : N'OUVREZ PAS, NE RETOURNEZ PAS. Tout le monde recule, ventilateur arrêté si c'est sûr, appelez les pompiers. Ne mouillez pas à moitié.
+band-act-at-once = { CAP($place) } { $celsius } : N'OUVREZ PAS, NE RETOURNEZ PAS. Tout le monde recule, appelez les pompiers maintenant. Ne mouillez pas à moitié.
+heat-rise = { CAP($place) } : { $rise } de plus que l'air ({ $ambient }).
+heat-near-ambient = { CAP($place) } : { $rise } de plus que l'air ({ $ambient }), près de l'ambiant.
+heat-just-turned = { CAP($place) }, retourné il y a peu : une lecture basse ne dit rien encore. Relisez demain.
+proof-met = { CAP($place) } : { $counted } sur { $needed } { $unit } au chaud. Durée et température atteintes sur ces lectures ; votre autorité décide.
+proof-not-yet = { CAP($place) } : { $counted } sur { $needed } { $unit } au chaud. Prochaine lecture au plus tard { $date }, sinon le compte s'arrête.
+proof-none = { CAP($place) } : 0 sur { $needed } { $unit } au chaud pour l'instant.
+proof-cannot-show = { CAP($place) } : pas montrable avec ces lectures ({ $counted } sur { $needed } { $unit }).
+regulator-decides = Votre autorité décide ; ceci n'est que ce que montre le cahier.
 
-## Piles and drum
-no-piles = No piles yet: send "started pile A".
-place-unknown = { CAP($place) } is not known here.
-pile-became = { CAP($place) } is { $successor } now.
+## Tas et tambour
+no-piles = Pas encore de tas : envoyez « commencé tas A ».
+place-unknown = { CAP($place) } : inconnu ici.
+pile-became = { CAP($place) } est maintenant { $successor }.
 pile-state = { CAP($place) }, { $state }
 pile-last = { $values } ({ $date })
-pile-rise = { $rise } over the air
-pile-no-reading = no reading yet
+pile-rise = { $rise } de plus que l'air
+pile-no-reading = pas encore de lecture
 pile-turns = { $count ->
-    [one] turned once
-   *[other] turned { $count } times
+    [one] retourné 1 fois
+   *[other] retourné { $count } fois
   }
-pile-held = HELD: { $why }
-pile-last-turn = Last turned { $date }.
-pile-covered = Covered ({ $layer }) { $date }.
-pile-uncovered = Cover off ({ $layer }) { $date }.
-pile-feel = Felt { $feel } { $date }.
-pile-problem = Open: { $topic } (#{ $entry }, { $date }).
-drum-holds = { CAP($place) }: about { $kg } inside
-drum-level = { $pct } full ({ $date })
-drum-oldest = oldest load { $date }
-drum-set = Set: { $mode }
-drum-read = Read { $low } to { $high } ({ $date }).
-history-nothing = Nothing in the book on { $place }.
-trace-source = { $source }: { $from } to { $to }
-accepts-near = On the list: { $list }
+pile-held = EN ATTENTE : { $why }
+pile-last-turn = Dernier retournement : { $date }.
+pile-covered = Couvert ({ $layer }) { $date }.
+pile-uncovered = Découvert ({ $layer }) { $date }.
+pile-feel = Au toucher, { $date } : { $feel }.
+pile-problem = Ouvert : { $topic } (#{ $entry }, { $date }).
+drum-holds = { CAP($place) } : environ { $kg } dedans
+drum-level = plein à { $pct } ({ $date })
+drum-oldest = plus vieille charge : { $date }
+drum-set = Réglage : { $mode }
+drum-read = Lu { $low } à { $high } ({ $date }).
+history-nothing = Rien au cahier sur { $place }.
+trace-source = { $source } : { $from } à { $to }
+accepts-near = Sur la liste : { $list }
 
-## Today
-weekday-monday = Mon
-weekday-tuesday = Tue
-weekday-wednesday = Wed
-weekday-thursday = Thu
-weekday-friday = Fri
-weekday-saturday = Sat
-weekday-sunday = Sun
-today-head = { $day }: { $count ->
-    [one] 1 job
-   *[other] { $count } jobs
+## Aujourd'hui
+weekday-monday = Lun
+weekday-tuesday = Mar
+weekday-wednesday = Mer
+weekday-thursday = Jeu
+weekday-friday = Ven
+weekday-saturday = Sam
+weekday-sunday = Dim
+today-head = { $day } : { $count ->
+    [one] 1 tâche
+   *[other] { $count } tâches
   }
-today-nothing = { $day }: nothing is due.
-today-job = { $n } { $what }: { $why }
-today-by = by { $date }
-today-taken = { $who } has it
-today-more = … and { $count } more
-today-later = Later: { $what } ({ $why })
-today-send = Send "{ $first }"
-today-send-two = Send "{ $first }" or "{ $second }"
+today-nothing = { $day } : rien à faire.
+today-job = { $n } { $what } : { $why }
+today-by = pour { $date }
+today-taken = pris par { $who }
+today-more = … et { $count } de plus
+today-later = Plus tard : { $what } ({ $why })
+today-send = Envoyez « { $first } »
+today-send-two = Envoyez « { $first } » ou « { $second } »
 
-duty-keep-away = Keep away from { $place }
-duty-read-pile = Read { $place }
-duty-read-drum = Read { $place }
-duty-read-ambient = Read the air
-duty-turn-pile = Turn { $place }
-duty-cover-pile = Cover { $place }
-duty-discharge-drum = Discharge { $place }
-duty-count-stock = Count the { $material }
-duty-order-stock = Order { $material }
-duty-ask-source = Ask { $source }
+duty-keep-away = Restez loin { DE($place) }
+duty-read-pile = Lire { $place }
+duty-read-drum = Lire { $place }
+duty-read-ambient = Lire l'air ambiant
+duty-turn-pile = Retourner { $place }
+duty-cover-pile = Couvrir { $place }
+duty-discharge-drum = Vider { $place }
+duty-count-stock = Compter la réserve : { $material }
+duty-order-stock = Commander : { $material }
+duty-ask-source = Demander à { $source }
 duty-answer-doubt = #{ $entry } { $said }
-duty-weigh-empty = Weigh an empty { $container }
+duty-weigh-empty = Peser vide : { $container }
 duty-look-again = { CAP($topic) } (#{ $entry })
-duty-sweep = Sweep the floor
-duty-wash-lift = Wash the lift
-duty-wash-containers = Wash the containers
-duty-clean-tools = Clean the tools
-duty-check-scale = Check the scale
-duty-check-thermometer = Check the thermometer
-duty-check-fan = Check the fan
-duty-check-stop-button = Check the stop button
-duty-release-pile = Release { $place }
-duty-take-sample = Take a sample of { $place }
-duty-chase-results = Ask for the results of { $place }
-duty-season-chips = Dry chips under a roof
-duty-season-exit = Insulate the exit
-duty-reweigh-empty = Weigh an empty { $container } again
-duty-renew-permit = Renew { $name }
+duty-sweep = Balayer le plancher
+duty-wash-lift = Laver le lève-bac
+duty-wash-containers = Laver les bacs
+duty-clean-tools = Nettoyer les outils
+duty-check-scale = Vérifier la balance
+duty-check-thermometer = Vérifier le thermomètre
+duty-check-fan = Vérifier le ventilateur
+duty-check-stop-button = Tester l'arrêt d'urgence
+duty-release-pile = Libérer { $place }
+duty-take-sample = Prendre un échantillon : { $place }
+duty-chase-results = Relancer le labo : { $place }
+duty-season-chips = Copeaux secs sous un toit
+duty-season-exit = Isoler la sortie
+duty-reweigh-empty = Repeser vide : { $container }
+duty-renew-permit = Renouveler { $name }
 duty-own-duty = { CAP($name) }
 
-why-smoke = smoke was seen (#{ $entry }); do not open or turn it
-why-too-hot = { $celsius }, too hot
-why-proving = day { $day } of { $needed }; without it today cannot count
-why-closed-unproven = closed and not yet proven hot
-why-weekly = last read { $date }
-why-never-read = not read since { $date }
-why-last-read = last read { $date }
-why-rise-unknown = without it the rise of { $place } is not known
-why-turns-for-proof = turn { $turn } of { $needed } while it is hot
-why-smells = it smells (#{ $entry })
-why-rise-stalled = stalled at { $celsius } since { $date }
-why-turns-in-curing = turned { $turns } of { $needed } times in curing
-why-rain-expected = rain { $date }
-why-snow-expected = snow { $date }
-why-turned-open = open since it was turned { $date }
-why-filling = { $pct } full
-why-stayed = oldest load { $days } days in
-why-used-more-than-known = more was used than the book knows of
-why-days-left = about { $days } days left
-why-not-come = nothing since { $date }, usually every { $days } days
-why-answer-doubt = held until somebody answers
+why-smoke = fumée vue (#{ $entry }) ; n'ouvrez pas, ne retournez pas
+why-too-hot = { $celsius }, trop chaud
+why-proving = jour { $day } sur { $needed } ; sans lecture, aujourd'hui ne comptera pas
+why-closed-unproven = fermé, chaleur pas encore prouvée
+why-weekly = dernière lecture { $date }
+why-never-read = pas lu depuis { $date }
+why-last-read = dernière lecture { $date }
+why-rise-unknown = sans ça, l'écart { DE($place) } est inconnu
+why-turns-for-proof = retournement { $turn } sur { $needed } tant que c'est chaud
+why-smells = ça sent (#{ $entry })
+why-rise-stalled = bloqué à { $celsius } depuis { $date }
+why-turns-in-curing = { $turns } retournements sur { $needed } en maturation
+why-rain-expected = pluie { $date }
+why-snow-expected = neige { $date }
+why-turned-open = découvert depuis le retournement, { $date }
+why-filling = plein à { $pct }
+why-stayed = plus vieille charge : { $days } jours dedans
+why-used-more-than-known = on a pris plus que le cahier n'en connaît
+why-days-left = environ { $days } jours de reste
+why-not-come = rien depuis { $date }, d'habitude tous les { $days } jours
+why-answer-doubt = en attente d'une réponse
 why-nets-wait = { $count ->
-    [one] one net weight waits
-   *[other] { $count } net weights wait
+    [one] un poids net attend
+   *[other] { $count } poids nets attendent
   }
-why-still-open = open since { $date }
-why-floor-used = used { $date }
-why-lift-used = used { $date }
-why-containers-used = used { $date }
-why-tools-used = used { $date }
-why-check-failed = failed { $date }
-why-last-checked = last checked { $date }
-why-never-checked = not checked since { $date }
-why-frost-expected = frost { $date }
-why-cold-air = the air is at { $celsius }
-why-weighed-empty = last weighed empty { $date }
-why-from-site-file = not weighed since { $date }
-why-runs-out = runs out { $date }
-why-ran-out = ran out { $date }
-why-own-last-done = last done { $date }
-why-own-never-done = not done yet
-later-frozen = frozen
-later-windy = wind
-later-closed = closed till { $date }
-later-postponed = put off till { $date } { $reason }
+why-still-open = ouvert depuis { $date }
+why-floor-used = servi { $date }
+why-lift-used = servi { $date }
+why-containers-used = servis { $date }
+why-tools-used = servis { $date }
+why-check-failed = échec { $date }
+why-last-checked = dernière vérification { $date }
+why-never-checked = pas vérifié depuis { $date }
+why-frost-expected = gel { $date }
+why-cold-air = l'air est à { $celsius }
+why-weighed-empty = dernière pesée à vide { $date }
+why-from-site-file = pas pesé depuis { $date }
+why-runs-out = expire { $date }
+why-ran-out = expiré { $date }
+why-own-last-done = fait la dernière fois { $date }
+why-own-never-done = pas encore fait
+later-frozen = gelé
+later-windy = vent
+later-closed = fermé jusqu'à { $date }
+later-postponed = remis à { $date } { $reason }
 
 log-reading = { $place } { $celsius }
-log-turned = turned { $place }
-log-covered = covered { $place }
-log-discharged = emptied drum
-log-level = { $material } down to { $litres }
-log-delivery = delivery { $material } { $litres }
-log-load-from = { $source } cart { $kg }
+log-turned = retourné { $place }
+log-covered = couvert { $place }
+log-discharged = vidé le tambour
+log-level = reste { $litres } { DE($material) }
+log-delivery = livraison { $material } { $litres }
+log-load-from = bac { $kg } { DE($source) }
 log-answer = { $text }
-log-empty = empty { $container } { $kg }
-log-resolved = { $topic } gone
+log-empty = { $container } vide { $kg }
+log-resolved = plus de { $topic }
 log-check = { $chore }
 log-chore = { $chore }
-log-done-item = done 1
-log-set-date = set { $name } { $date }
-log-own-done = done { $name }
-log-sample = sample { $place }
-log-release = { $place } is ready
+log-done-item = fait 1
+log-set-date = règle { $name } { $date }
+log-own-done = fait { $name }
+log-sample = échantillon { $place }
+log-release = { $place } est prêt
 
-duty-which = Which one? "done 2" by its number in "today".
-duty-not-there = { $item }: not in today's list. Ask "today" first.
-duty-send-figure = { $duty }: send the figure itself, "{ $log }".
-duty-not-by-word = { $duty }: that goes only when the book shows it is over.
-duty-noted-claim = #{ $entry } Yours: { $duty }
-duty-noted-release = #{ $entry } Handed back: { $duty }
-duty-noted-postpone = #{ $entry } Put off till tomorrow: { $duty }
-duty-noted-until = #{ $entry } Put off till { $until }: { $duty }
-duty-noted-done = #{ $entry } Done: { $duty }
-own-none = No duties of your own yet: "every friday: check extinguishers".
-own-line = { $name }: { $every }
-closed-when = Closed until when? "closed till 2 jan"
-closed-noted = #{ $entry } Closed { $from } to { $to }. What can wait stands down; hot piles and open problems stay.
+duty-which = Laquelle ? « fait 2 », avec son numéro dans la liste.
+duty-not-there = { $item } : pas dans la liste du jour. Demandez « quoi faire » d'abord.
+duty-send-figure = { $duty } : envoyez le chiffre lui-même, « { $log } ».
+duty-not-by-word = { $duty } : ça s'en va seulement quand le cahier montre que c'est fini.
+duty-noted-claim = #{ $entry } À vous : { $duty }
+duty-noted-release = #{ $entry } Rendu : { $duty }
+duty-noted-postpone = #{ $entry } Remis à demain : { $duty }
+duty-noted-until = #{ $entry } Remis à { $until } : { $duty }
+duty-noted-done = #{ $entry } Fait : { $duty }
+own-none = Pas encore de tâche à vous : « chaque vendredi : vérifier les extincteurs ».
+own-line = { $name } : { $every }
+closed-when = Fermé jusqu'à quand ? « fermé jusqu'au 2 janvier »
+closed-noted = #{ $entry } Fermé { $from } à { $to }. Ce qui peut attendre attend ; tas chauds et problèmes ouverts restent.
 handover-head = { $count ->
-    [0] Nothing logged since { $date }.
-    [one] One line since { $date }:
-   *[other] { $count } lines since { $date }:
+    [0] Rien de noté depuis { $date }.
+    [one] Une ligne depuis { $date } :
+   *[other] { $count } lignes depuis { $date } :
   }
-handover-earlier = … and { $count } before these.
-line-sum = Together { $kg } net
-week-changed = That changes the week of { $week } already sent: { $kg } more or less.
+handover-earlier = … et { $count } avant celles-là.
+line-sum = Ensemble { $kg } net
+week-changed = Ça change la semaine { DE($week) } déjà envoyée : { $kg } de plus ou de moins.
 
-## Week and year
-pace-ahead = ahead of the target
-pace-on-course = on course
-pace-behind = behind the target
-pace-reached = target reached
-pace-cannot-tell = too early to tell
-per-week = week
-per-month = month
-week-head = Week { $from } to { $to }
-week-head-so-far = This week so far, from { $from }
-week-feed = In: { $kg } net ({ $loads ->
-    [one] 1 load
-   *[other] { $loads } loads
+## Semaine et année
+pace-ahead = en avance sur l'objectif
+pace-on-course = dans l'objectif
+pace-behind = en retard sur l'objectif
+pace-reached = objectif atteint
+pace-cannot-tell = trop tôt pour le dire
+per-week = semaine
+per-month = mois
+week-head = Semaine : { $from } à { $to }
+week-head-so-far = Semaine en cours, depuis { $from }
+week-feed = Reçu : { $kg } net ({ $loads ->
+    [one] 1 charge
+   *[other] { $loads } charges
   })
-week-no-feed = In: nothing weighed yet
-week-estimated = plus about { $kg } estimated
+week-no-feed = Reçu : rien de pesé encore
+week-estimated = plus environ { $kg } estimés
 week-pending = { $count ->
-    [one] 1 net pending
-   *[other] { $count } nets pending
+    [one] 1 net en attente
+   *[other] { $count } nets en attente
   }
-week-special = Of which { $material } { $kg }; without it { $without }
-week-compared = Week before { $before }{ $hasUsual ->
-    [yes] , usually { $usual }
+week-special = Dont { $material } { $kg } ; sans cela { $without }
+week-compared = Semaine d'avant { $before }{ $hasUsual ->
+    [yes] , d'habitude { $usual }
    *[no] {""}
   }
 week-source = { $hasSource ->
     [yes] { $source }
-   *[no] no source
+   *[no] sans source
   } { $kg }
 week-source-of = { $material }{ $hasSource ->
     [yes] {" "}{ $source }
    *[no] {""}
   } { $kg }
-week-chips = Chips { $kg }
-week-chips-per = { $ratio } a kg of food
-week-mix = mix about { $pct } water ({ $range }){ $hasCn ->
-    [yes] , C:N about { $cn }
+week-chips = Copeaux { $kg }
+week-chips-per = { $ratio } par kg de restes
+week-mix = mélange environ { $pct } d'eau ({ $range }){ $hasCn ->
+    [yes] , C:N environ { $cn }
    *[no] {""}
   }
-week-contaminated = Contaminated: { $loads } of { $of } loads{ $hasSource ->
-    [yes] {" "}from { $source }
+week-contaminated = Contaminé : { $loads } sur { $of } charges{ $hasSource ->
+    [yes] {" "}{ DE($source) }
    *[no] {""}
   }
-week-rejected = Turned away: { $count }{ $hasSource ->
-    [yes] {" "}from { $source }
+week-rejected = Refusé : { $count }{ $hasSource ->
+    [yes] {" "}{ DE($source) }
    *[no] {""}
   }
-week-problem-ended = { CAP($topic) } (#{ $entry }) ended { $date }
-week-problem-open = Open: { $topic } (#{ $entry }) since { $date }
-week-held = Held: { $count } (ask "today")
-week-pile = { $low } to { $high } ({ $date })
+week-problem-ended = { CAP($topic) } (#{ $entry }), fini { $date }
+week-problem-open = Ouvert : { $topic } (#{ $entry }) depuis { $date }
+week-held = En attente : { $count } (voir « quoi faire »)
+week-pile = { $low } à { $high } ({ $date })
 week-pile-one = { $low } ({ $date })
-week-proof-met = hot long enough on these readings
-week-proof-not-yet = { $counted } of { $needed } { $unit } hot
-week-proof-cannot-show = heat cannot be shown
+week-proof-met = assez longtemps au chaud sur ces lectures
+week-proof-not-yet = { $counted } sur { $needed } { $unit } au chaud
+week-proof-cannot-show = chaleur pas montrable
 week-turnings = { $count ->
-    [one] 1 turning
-   *[other] { $count } turnings
+    [one] 1 retournement
+   *[other] { $count } retournements
   }
 week-chores = { $count ->
-    [one] 1 chore
-   *[other] { $count } chores
+    [one] 1 corvée
+   *[other] { $count } corvées
   }
 week-checks = { $count ->
-    [one] 1 check
-   *[other] { $count } checks
+    [one] 1 vérification
+   *[other] { $count } vérifications
   }
-week-hours = { $hours } h of work
-week-removed = { $kg } compost left
-week-removed-litres = { $litres } compost left
+week-hours = { $hours } h de travail
+week-removed = { $kg } de compost sorti
+week-removed-litres = { $litres } de compost sorti
 week-missed = { $count ->
-    [one] 1 job is still open
-   *[other] { $count } jobs are still open
+    [one] 1 tâche encore ouverte
+   *[other] { $count } tâches encore ouvertes
   }
-week-thanks = Thanks to { $who }.
-year-feed = Year so far: { $kg } since { $from }
-year-target = { $pct } of { $tonnes }
-year-no-target = no target set
-year-forecast = Likely { $low } to { $high } by the year's end: { $pace }.
-year-needed = To reach it: about { $kg } a week from now on.
-year-cap = Over the limit for a { $per }: { $kg } of { $cap }.
-why-year = Pace: what is in, plus the mean of the last { $weeks } whole weeks for the days left; the span holds 4 times in 5 (prediction interval, t distribution).
+week-thanks = Merci à { $who }.
+year-feed = Année : { $kg } depuis { $from }
+year-target = { $pct } de { $tonnes }
+year-no-target = pas d'objectif
+year-forecast = Probable : { $low } à { $high } en fin d'année, { $pace }.
+year-needed = Pour y arriver : environ { $kg } par semaine d'ici la fin.
+year-cap = Limite dépassée pour un mois ou une semaine ({ $per }) : { $kg } sur { $cap }.
+why-year = Rythme : le reçu, plus la moyenne des { $weeks } dernières semaines pleines pour les jours restants ; l'intervalle tient 4 fois sur 5 (loi de Student).
