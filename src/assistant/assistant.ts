@@ -18,6 +18,7 @@ import type {
 import { duePosts } from './posts.ts';
 import { press } from './press.ts';
 import { readingContext } from './reading-context.ts';
+import { setting } from './requests/setting.ts';
 import { readRevision } from './revision.ts';
 import { say } from './say.ts';
 import { settingsOf } from './settings-of.ts';
@@ -77,6 +78,8 @@ export function makeAssistant(parts: {
     const { draft, committed } = startDraft(incoming, person, message);
     if (incoming.choose) press(draft);
     else if (incoming.edit !== null) readRevision(draft);
+    else if (incoming.location)
+      setting(draft, { request: 'setting', name: 'place', value: incoming.location });
     else {
       const context = readingContext(draft);
       decide(draft, readMessage(incoming.text, context), context);

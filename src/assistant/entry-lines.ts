@@ -257,6 +257,11 @@ export function settingSay(record: BookRecordOf<'setting'>, _draft: Draft): Say 
   if (name === 'moisture')
     return say('setting-moisture', { material: { material: of }, pct: { pct: value as number } });
   if (name === 'target') return say('setting-target', { tonnes: { tonnes: value as number } });
+  if (name === 'place') {
+    const { latitude, longitude } = value as { latitude: number; longitude: number };
+    const where = `${latitude.toFixed(4)}, ${longitude.toFixed(4)}`;
+    return say('setting-other', { name: { text: record.name }, value: { text: where } });
+  }
   return say('setting-other', { name: { text: record.name }, value: { text: plain(value) } });
 }
 

@@ -142,6 +142,8 @@ export type Book = {
   /** The newest lines, newest first. */
   latest(site: number, howMany: number): Entry[];
   lastNumber(site: number): number;
+  /** The files kept as evidence with a line, as the channel knows them; none once they are forgotten. */
+  picturesOf(site: number, number: number): string[];
 
   /** Pictures of a site as they stood just before an instant, for late entries and corrections. */
   snapshotBefore(site: number, at: string): { at: string; picture: Picture } | null;

@@ -9,6 +9,7 @@ import { linesOf, writeLine } from './lines.ts';
 import { build, complainTo } from './parts.ts';
 import { Problem } from './problem.ts';
 import { readSiteFile } from './site-file.ts';
+import { emptyOldTalk } from './tidy.ts';
 
 const DEFAULT_NAME = 'My compost site';
 /** How often the clock is looked at for what goes out unasked. */
@@ -53,6 +54,8 @@ export async function run(args: string[]): Promise<number> {
       now,
       name: userName(),
     });
+    emptyOldTalk(book, now());
+    const hourly = setInterval(() => emptyOldTalk(book, now()), 3_600_000);
     const clock = setInterval(() => {
       assistant.tick(now());
       void terminal.flush();
@@ -75,6 +78,7 @@ export async function run(args: string[]): Promise<number> {
       return 0;
     } finally {
       clearInterval(clock);
+      clearInterval(hourly);
     }
   } finally {
     book.close();

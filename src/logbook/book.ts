@@ -9,10 +9,8 @@ export type OpenedBook = ChannelBook & {
 
   /** Every line of a site in order of number. Read in pages: writing in between is fine. */
   entriesWalk(site: number, afterNumber?: number): Iterable<Entry>;
-  /** The files kept as evidence with a line, as the channel knows them. */
-  picturesOf(site: number, number: number): string[];
-  /** Empties raw texts received before an instant: of talk that made no line, or of all. Keys stay. */
-  blankTexts(site: number, receivedBefore: string, which: 'talk' | 'all'): void;
+  /** Empties raw texts received in a span: of talk that made no line, or of all. Keys stay. */
+  blankTexts(site: number, received: { from: string; before: string }, which: 'talk' | 'all'): void;
 
   addLink(site: number, token: string): void;
   linkSite(token: string): { site: number; ended: boolean } | null;

@@ -61,16 +61,15 @@ export const messageQueries = (db: Database.Database) => {
      ON CONFLICT (site, channel, chat, message, edit)
      DO UPDATE SET person = excluded.person, state = excluded.state WHERE state = 'failed'`,
   );
-  const blankTalk = db.prepare<[number, string]>(
-    `UPDATE message SET text = '', pictures = '[]' WHERE site = ? AND received_at < ? AND text <> '' AND state = 'done'
+  const received = 'site = @site AND received_at >= @from AND received_at < @before';
+  const blanking = (sql: string) => db.prepare<{ site: number; from: string; before: string }>(sql);
+  const blankTalk = blanking(
+    `UPDATE message SET text = '', pictures = '[]' WHERE ${received} AND text <> '' AND state = 'done'
      AND NOT EXISTS (SELECT 1 FROM entry WHERE entry.message = message.id)`,
   );
-  const blankAll = db.prepare<[number, string]>(
-    `UPDATE message SET text = '', pictures = '[]' WHERE site = ? AND received_at < ? AND text <> ''`,
-  );
-  const blankSaid = db.prepare<{ site: number; before: string }>(
-    `DELETE FROM said WHERE site = @site
-     AND number IN (SELECT number FROM entry WHERE entry.site = @site AND received_at < @before)`,
+  const blankAll = blanking(`UPDATE message SET text = '', pictures = '[]' WHERE ${received} AND text <> ''`);
+  const blankSaid = blanking(
+    `DELETE FROM said WHERE site = @site AND number IN (SELECT number FROM entry WHERE ${received})`,
   );
 
   const outNew = db.prepare<Record<string, string | number | null>>(
@@ -134,12 +133,9 @@ export const messageQueries = (db: Database.Database) => {
       if (changes === 0) throw new RangeError('message: it is in the book already');
       return message(site, channel, chat, id, edit)!;
     },
-    blankTexts: (site: number, receivedBefore: string, which: 'talk' | 'all'): void => {
-      if (which === 'talk') blankTalk.run(site, receivedBefore);
-      else {
-        blankAll.run(site, receivedBefore);
-        blankSaid.run({ site, before: receivedBefore });
-      }
+    blankTexts: (site: number, span: { from: string; before: string }, which: 'talk' | 'all'): void => {
+      if (which === 'talk') blankTalk.run({ site, ...span });
+      else for (const statement of [blankAll, blankSaid]) statement.run({ site, ...span });
     },
 
     putOut: (row: NewOutgoing): OutgoingRow => {

@@ -68,19 +68,29 @@ test('a group is let in, a cart is logged with its number and a button that take
   server.press(reply.message, 'Undo', ana);
   expect((await server.sentTo(group, 2)).text).toMatch(/#1/);
   server.say(group, ana, 'who is bringing coffee');
+  server.photo(group, ana, { caption: 'cart 58 kg' });
+  expect((await server.sentTo(group, 3)).text).toMatch(/^#3 /);
+  server.say(group, ana, 'show #3');
+  const kept = await server.sentTo(group, 5);
+  expect(kept.method).toBe('sendPhoto');
+  server.location(group, ana, 45.25, -66.06);
+  expect((await server.sentTo(group, 6)).text).toContain('45.2500, -66.0600');
   await server.settled();
   program.child.kill('SIGTERM');
   program.child.kill('SIGTERM');
   expect(await program.ended).toBe(0);
   expect(program.errors()).toBe('');
   const book = openBook(path, { readOnly: true, now: () => '' });
+  expect(book.picturesOf(1, 3)).toEqual([kept.payload.photo]);
   expect(book.latest(1, 9).map(({ record, voidedBy }) => [record.kind, voidedBy])).toEqual([
+    ['setting', null],
+    ['weigh-in', null],
     ['void', null],
     ['weigh-in', 2],
   ]);
   expect(book.people(1).map(({ name, coordinator }) => [name, coordinator])).toEqual([['Ana Ruiz', true]]);
   book.close();
-  expect(server.textsTo(group)).toHaveLength(3);
+  expect(server.textsTo(group)).toHaveLength(7);
 }, 40_000);
 
 test('a second listener and a wrong token end it with a code and one line, without the token', async () => {
@@ -95,3 +105,25 @@ test('a second listener and a wrong token end it with a code and one line, witho
   expect(two.errors()).toMatch(/^heaphand: BOT_TOKEN is not accepted.*\n$/);
   expect(two.errors()).not.toContain('123:wrong');
 }, 40_000);
+
+test('with sends paced and many of them still waiting, an end that is asked for comes within ten seconds', async () => {
+  const server = await standIn();
+  const path = join(folder(), 'site.db');
+  const program = started(server, path, { BOT_LIMITS: 'on' });
+  await server.until('ready', () => isReady(program.out()), 15_000);
+  const ana = server.someone('Ana');
+  const group = server.group('Ferry Lane', ana);
+  server.say(group, ana, 'heron-lamp');
+  for (let kg = 40; kg < 70; kg += 1) server.say(group, ana, `cart ${kg} kg`);
+  await server.settled();
+  await server.sentTo(group, 1);
+  const asked = Date.now();
+  program.child.kill('SIGTERM');
+  expect(await program.ended).toBe(0);
+  // The bound is the promise to whoever runs it, not a measure of speed.
+  expect(Date.now() - asked).toBeLessThan(10_000);
+  const book = openBook(path, { readOnly: true, now: () => '' });
+  expect(book.lastNumber(1)).toBe(30);
+  expect(book.waiting('telegram', 99).length).toBeGreaterThan(20);
+  book.close();
+}, 60_000);

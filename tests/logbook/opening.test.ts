@@ -232,9 +232,12 @@ test('raw texts of talk are emptied on time, those of lines are kept until told,
   );
   book.saveMessage(incoming(id, '3', { text: 'fresh' }), null, 'done');
   const texts = () => ['1', '2', '3'].map((key) => book.message(id, 'telegram', '-100', key, null)?.text);
-  book.blankTexts(id, '2026-05-11T00:00:00.000Z', 'talk');
+  book.blankTexts(id, { from: '2026-05-10T00:00:00.001Z', before: '2026-05-11T00:00:00.000Z' }, 'talk');
+  expect(texts()).toEqual(['who brings coffee', 'cart 61.5', 'fresh']);
+  const span = { from: '2026-05-10T00:00:00.000Z', before: '2026-05-11T00:00:00.000Z' };
+  book.blankTexts(id, span, 'talk');
   expect(texts()).toEqual(['', 'cart 61.5', 'fresh']);
-  book.blankTexts(id, '2026-05-11T00:00:00.000Z', 'all');
+  book.blankTexts(id, span, 'all');
   expect(texts()).toEqual(['', '', 'fresh']);
   expect(book.entry(id, 1)?.record).toEqual({ kind: 'note', text: 'x' });
   expect(book.verify().ok).toBe(true);

@@ -97,7 +97,7 @@ test('a change in one site leaves the other as it was', () => {
   book.append(one.id, [cart(99), undo(1)], null);
   book.forgetPerson(one.person);
   book.dropSnapshotsFrom(one.id, FROM);
-  book.blankTexts(one.id, '2027-01-01T00:00:00.000Z', 'all');
+  book.blankTexts(one.id, { from: FROM, before: '2027-01-01T00:00:00.000Z' }, 'all');
   book.setMemo(one.id, 'key', null);
   book.endLinks(one.id);
   book.moveChat('telegram', `-${one.id}`, '-900');

@@ -37,7 +37,11 @@ export function show(draft: Draft, request: Request): void {
   draft.lines.push(shown(draft, entry));
   const who = entry.person === null ? null : draft.book.personById(entry.person);
   draft.lines.push(say('show-who', { who: { text: who?.name ?? '—' }, date: { date: entry.localDate } }));
-  if (entry.pictures > 0) draft.lines.push(say('show-pictures', { count: { count: entry.pictures } }));
+  if (entry.pictures === 0) return;
+  draft.lines.push(say('show-pictures', { count: { count: entry.pictures } }));
+  // People's own pictures are sent back by the ids under which the channel keeps them; nothing is drawn.
+  const files = draft.book.picturesOf(draft.siteId, number);
+  if (files.length > 0) draft.drawing = { draw: 'kept', alt: `#${number}`, data: { files } };
 }
 
 /** A line of the book as it stands: held and voided ones say so. */

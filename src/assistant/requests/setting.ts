@@ -50,6 +50,7 @@ const CHECKS: Record<string, Check> = {
   'safety:address': text,
   'safety:isolator': text,
   'safety:firstAider': text,
+  place: shaped('place'),
   aeration: oneOf('forced', 'breathing', 'none'),
   name: text,
 };

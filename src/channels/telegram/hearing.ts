@@ -53,7 +53,8 @@ export const makeHearing = (parts: {
     lookAt: async (chat: Chat): Promise<void> => {
       if (chat.kind !== 'group') return;
       const key = `telegram:cannot-hear:${chat.chat}`;
-      const hears = parts.me().can_read_all_group_messages || (await isAdmin(chat.chat));
+      // A server that does not say so is taken for one that lets plain messages through.
+      const hears = parts.me().can_read_all_group_messages !== false || (await isAdmin(chat.chat));
       if (parts.signal.aborted) return;
       const told = book.memo(chat.site, key) !== null;
       if (hears && told) book.setMemo(chat.site, key, null);
