@@ -487,6 +487,19 @@ describe('what nobody can do is held back with the reason', () => {
   });
 });
 
+test('a source is not missed for the days on which the site was closed', () => {
+  const book = new Book();
+  for (const day of ['04', '05', '06', '07', '08'])
+    book.log(`2026-05-${day}T08:00`, cart(60, { source: 'cafe' }));
+  book.log('2026-05-08T09:00', {
+    kind: 'setting',
+    name: 'closed',
+    value: { from: '2026-05-09', to: '2026-05-12' },
+  });
+  expect(job(book, '2026-05-14T12:00', 'source:cafe')).toBeNull();
+  expect(job(book, '2026-05-15T12:00', 'source:cafe')).toMatchObject({ by: '2026-05-15' });
+});
+
 describe('who has what', () => {
   const key = 'problem:1';
   const noted = (note: Record<string, unknown>): Book => {

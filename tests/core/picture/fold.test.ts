@@ -57,9 +57,10 @@ describe('what comes in', () => {
     book.log('2026-05-04T08:00', cart(665), { held: { why: 'too-heavy', choices: [], doubt } });
     const second = book.log('2026-05-04T08:05', cart(58.2));
     book.undo(second, '2026-05-04T08:06');
+    book.log('2026-05-04T08:07', cart(666), { held: { why: 'too-heavy', choices: [], doubt } });
     const picture = book.picture();
     expect(picture.months).toEqual({});
-    expect(picture.held).toMatchObject([{ entry: 1, kind: 'weigh-in', why: 'too-heavy' }]);
+    expect(picture.held).toMatchObject([{ entry: 1, kind: 'weigh-in', why: 'too-heavy' }, { entry: 4 }]);
   });
 
   test('what is usual for a container is learned as typed, and a full one by its material', () => {
