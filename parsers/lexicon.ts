@@ -100,7 +100,10 @@ export function slipIndex(root: Map<string, Node>): Map<string, string[]> {
   const seen = new Set<string>();
   const visit = (word: string, node: Node, later: boolean) => {
     const useful = later || (node.senses?.some((sense) => !NO_SLIPS.has(sense.cls)) ?? false) || node.next;
-    if (useful && word.length >= 4 && !seen.has(word)) {
+    const short =
+      word.length === 3 &&
+      (node.senses?.some((sense) => sense.cls === 'container' || sense.cls === 'pilehead') ?? false);
+    if (useful && (word.length >= 4 || short) && !seen.has(word)) {
       seen.add(word);
       add(word, word);
       for (let k = 0; k < word.length; k++) add(word.slice(0, k) + word.slice(k + 1), word);

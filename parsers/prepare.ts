@@ -293,12 +293,20 @@ export function approximations(tokens: readonly Tok[]): Tok[] {
   return out;
 }
 
+/** A word that puts right what was just said; a bare `no` does so between commas. */
+const corrects = (tokens: readonly Tok[], k: number) =>
+  sense(tokens[k], 'correct') !== undefined ||
+  (sense(tokens[k], 'neg') !== undefined &&
+    tokens[k]!.s.length <= 3 &&
+    punct(tokens[k - 1], ',') &&
+    punct(tokens[k + 1], ','));
+
 /** A slip put right in the same breath: `42 lb no wait 24` is 24 lb, `turned B, no wait C` is C. */
 export function corrections(tokens: readonly Tok[]): Tok[] {
-  if (!tokens.some((tok) => sense(tok, 'correct') !== undefined)) return tokens as Tok[];
+  if (!tokens.some((_, k) => corrects(tokens, k))) return tokens as Tok[];
   const out: Tok[] = [...tokens];
   for (let i = 1; i < out.length - 1; i++) {
-    if (sense(out[i], 'correct') === undefined) continue;
+    if (!corrects(out, i)) continue;
     let left = i - 1;
     while (left >= 0 && (isFiller(out[left]!) || out[left]!.k === 'p') && out[left]!.s !== '\n') left--;
     let right = i + 1;
@@ -601,7 +609,27 @@ const isLowerWord = (tok: Tok) =>
   isWord(tok) &&
   !tok.upper &&
   !tok.senses.some((s) =>
-    ['feel', 'turn', 'topic', 'full', 'finish', 'ready', 'prep', 'cover', 'fill', 'point', 'and'].includes(
-      s.cls,
-    ),
+    [
+      'feel',
+      'turn',
+      'topic',
+      'full',
+      'finish',
+      'ready',
+      'prep',
+      'cover',
+      'fill',
+      'point',
+      'and',
+      'squeeze',
+      'tempword',
+      'uncover',
+      'start',
+      'degree',
+      'be',
+      'gloss',
+      'seen',
+      'next',
+      'empty',
+    ].includes(s.cls),
   );

@@ -1,6 +1,7 @@
 import type { ReadContext } from './context.ts';
 import { READERS, REQUEST_READERS } from './grammar/index.ts';
 import { mendings, type Vocabulary } from './lexicon.ts';
+import { places, units } from './prepare.ts';
 import { type Carry, type Item, isSoft, type Reader, type Scope } from './reading.ts';
 import { sense, type Tok } from './tokens.ts';
 
@@ -10,6 +11,7 @@ export type Reading = { a: number; b: number; items: Item[]; rule: string; slips
 export type Chunk = { a: number; b: number; left: number[] };
 
 const WINDOW = 36;
+const OWN_WORD = 'weigh-in of own word';
 /** Words that turn what stands behind them into no entry: denied, meant, conditional, asked, heard, paid. */
 const GATES = ['neg', 'intent', 'cond', 'ask', 'hearsay', 'money'] as const;
 
@@ -82,6 +84,7 @@ export function readRuns(
     let found: Reading | null = null;
     const most = Math.min(tokens.length, i + WINDOW);
     for (let j = most; j > i && !found; j--) {
+      if (!endsWell(tokens, i, j)) continue;
       const run = tokens.slice(i, j);
       const last = run.at(-1)!;
       if (j < tokens.length && (isSoft(last) || (last.k === 'd' && datesNext(tokens, i, j)))) continue;
@@ -108,6 +111,25 @@ export function readRuns(
     } else i++;
   }
   return out;
+}
+
+/** A run that reaches over a comma ends at a boundary, or in a list of figures. */
+function endsWell(tokens: readonly Tok[], i: number, j: number): boolean {
+  const next = tokens[j];
+  if (!next || next.k === 'p' || sense(next, 'and') !== undefined || sense(next, 'next') !== undefined)
+    return true;
+  for (let k = j - 1; k > i; k--) {
+    if (parts(tokens[k]!) && tokens[k]!.k === 'p') return false;
+    if (tokens[k]!.k !== 'n' || sense(tokens[k], 'place?') !== undefined) break;
+  }
+  for (let k = j - 1; k > i; k--)
+    if (
+      parts(tokens[k]!) &&
+      tokens[k]!.k === 'p' &&
+      tokens.slice(k + 1, j).some((tok) => tok.k !== 'n' || sense(tok, 'place?') !== undefined)
+    )
+      return false;
+  return true;
 }
 
 /** `cart 56, 10:20 cart 61`: a date behind a comma belongs to what follows it. */
@@ -143,8 +165,10 @@ export function readSentence(
   const before = { ...carry };
   const first = readRuns(tokens, asked, context, carry);
   const result = weed(tokens, first);
-  if (!result.chunks.some((chunk) => chunk.left.some((k) => mendable(tokens[k]!)))) return result;
-  const mended = mend(tokens, vocabulary, result);
+  const strange = result.readings.filter((reading) => reading.rule === OWN_WORD);
+  if (strange.length === 0 && !result.chunks.some((chunk) => chunk.left.some((k) => mendable(tokens[k]!))))
+    return result;
+  const mended = mend(tokens, vocabulary, result, context);
   if (!mended) return result;
   const kept = { ...carry };
   Object.assign(carry, before);
@@ -168,7 +192,15 @@ const leftOf = (result: SentenceResult) => result.chunks.reduce((sum, chunk) => 
 function better(again: SentenceResult, was: SentenceResult): boolean {
   const slipped = again.readings.filter((reading) => reading.slips);
   if (slipped.length === 0) return false;
-  if (!(leftOf(again) < leftOf(was) || again.readings.length > was.readings.length)) return false;
+  const strange = was.readings.some((reading) => reading.rule === OWN_WORD);
+  if (
+    !(
+      leftOf(again) < leftOf(was) ||
+      again.readings.length > was.readings.length ||
+      (strange && leftOf(again) === leftOf(was))
+    )
+  )
+    return false;
   return slipped.every((reading) => worth(reading, again));
 }
 
@@ -179,8 +211,13 @@ function worth(reading: Reading, result: SentenceResult): boolean {
   for (const chunk of chunks)
     if (reading.a < chunk.b && reading.b > chunk.a && chunk.left.length > 0) return false;
   const slips = run.filter((tok) => tok.slip);
+  if (
+    slips.some((tok) => tok.ordinary) &&
+    reading.items.some((item) => 'doubt' in item && item.doubt.why === 'no-place')
+  )
+    return false;
   const company = run.filter(
-    (tok) => !tok.slip && (tok.k === 'n' || tok.senses.some((s) => !DULL.has(s.cls))),
+    (tok) => tok.joined || (!tok.slip && (tok.k === 'n' || tok.senses.some((s) => !DULL.has(s.cls)))),
   );
   if (company.length === 0) return false;
   if (slips.some((tok) => tok.ordinary)) {
@@ -204,21 +241,28 @@ function worth(reading: Reading, result: SentenceResult): boolean {
 const DULL = new Set(['fill', 'prep', 'and', 'article', 'numero', 'be', 'approx', 'next']);
 
 /** Unknown words one slip from a trade word get that word's meanings; phrases are then looked for again. */
-function mend(tokens: readonly Tok[], vocabulary: Vocabulary, result: SentenceResult): Tok[] | null {
+function mend(
+  tokens: readonly Tok[],
+  vocabulary: Vocabulary,
+  result: SentenceResult,
+  context: ReadContext,
+): Tok[] | null {
   let changed = false;
   const left = new Set(result.chunks.flatMap((chunk) => chunk.left));
+  for (const reading of result.readings)
+    if (reading.rule === OWN_WORD) for (let k = reading.a; k < reading.b; k++) left.add(k);
   const out = tokens.map((tok, k) => {
     if (!left.has(k) || !mendable(tok)) return tok;
     const words = mendings(vocabulary, tok.s);
-    const senses = words
-      .flatMap((word) => vocabulary.root.get(word)?.senses ?? [])
-      .filter((s) => !NEVER_MENDED.has(s.cls));
+    const meant = words.flatMap((word) => vocabulary.root.get(word)?.senses ?? []);
+    const useful = meant.filter((s) => !NEVER_MENDED.has(s.cls));
+    const senses = useful.length > 0 || isOrdinary(tok) ? useful : meant.filter((s) => GLUE.has(s.cls));
     const phrase = words.find((word) => vocabulary.root.get(word)?.next);
     if (senses.length === 0 && !phrase) return tok;
     changed = true;
     return { ...tok, senses, slip: true, ordinary: isOrdinary(tok), meant: words };
   });
-  return changed ? phrasesAmong(out, vocabulary) : null;
+  return changed ? places(units(phrasesAmong(out, vocabulary), context), context) : null;
 }
 const NEVER_MENDED = new Set([
   'fill',
@@ -239,6 +283,8 @@ const NEVER_MENDED = new Set([
   'about',
   'correct',
 ]);
+
+const GLUE = new Set(['fill', 'prep', 'article', 'and', 'intent', 'neg', 'cond', 'ask']);
 
 /** Joins mended words with their neighbours where the two make a phrase: `weest kitchen`, `wsahed the carts`. */
 function phrasesAmong(tokens: readonly Tok[], vocabulary: Vocabulary): Tok[] {
@@ -270,6 +316,7 @@ function phrasesAmong(tokens: readonly Tok[], vocabulary: Vocabulary): Tok[] {
         senses: best.senses,
         slip: true,
         ordinary: false,
+        joined: true,
       });
       i = best.end;
     } else out.push(tokens[i]!);

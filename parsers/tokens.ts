@@ -45,6 +45,7 @@ export type Tok = {
   /** Read as a word it is one slip away from; an everyday word in its own right; what it may have been. */
   slip?: boolean;
   ordinary?: boolean;
+  joined?: boolean;
   meant?: readonly string[];
 };
 
@@ -243,6 +244,17 @@ export function understand(
     const first = token.k === 'd' ? undefined : vocabulary.root.get(token.s);
     if (!first) {
       out.push(token);
+      i++;
+      continue;
+    }
+    if (
+      token.upper &&
+      token.s.length === 1 &&
+      isPileLetter(token.s) &&
+      tokens[i + 1] &&
+      !tokens[i + 1]!.glued
+    ) {
+      out.push({ ...token, senses: first.senses ?? [] });
       i++;
       continue;
     }

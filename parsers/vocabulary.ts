@@ -55,12 +55,13 @@ export function vocabularyFor(context: ReadContext): Vocabulary {
 function sourceNames(source: string, lexicons: readonly Lexicon[]): Set<string> {
   const folded = plain(source).text.replaceAll('-', ' ');
   const names = new Set([folded]);
+  const mixed = (word: string) => lexicons.flatMap((one) => (one.sourceWords[word] ?? word).split('|'));
   for (const lexicon of lexicons) {
     const whole = lexicon.sourceWords[folded];
     if (whole) for (const name of whole.split('|')) names.add(name);
     const words = folded.split(' ');
     if (words.length < 2 || whole) continue;
-    const each = words.map((word) => (lexicon.sourceWords[word] ?? word).split('|'));
+    const each = words.map((word) => [...new Set(mixed(word))]);
     let forms = [[] as string[]];
     for (const choices of each)
       forms = forms.flatMap((form) => choices.map((choice) => [...form, choice])).slice(0, 400);

@@ -68,7 +68,8 @@ export const turning: Reader = {
   rule: 'turning',
   on: ['turn'],
   read(tokens, scope) {
-    const slots = take(tokens, ['turn', 'place', ...WHOLE, 'cond!', 'with', 'machine']);
+    const whole = tokens.some((tok) => ['all', 'both', 'many'].some((cls) => sense(tok, cls) !== undefined));
+    const slots = take(tokens, ['turn', ...(whole ? ['n'] : []), 'place', ...WHOLE, 'with', 'machine']);
     if (!slots || slots.get('turn').length !== 1 || scope.asked) return null;
     if (slots.get('machine').length > 0 && !slots.all.some((one) => one.cls === 'prep:with')) return null;
     const into = slots.all.findIndex(
@@ -195,21 +196,29 @@ export const moisture: Reader = {
   rule: 'moisture',
   on: ['feel', 'squeeze', 'n'],
   read(tokens, scope) {
-    const slots = take(tokens, [
-      'feel',
-      'squeeze',
-      'place',
-      'n',
-      'point',
-      ...WHOLE,
-      'be',
-      'deep?',
-      'moistverb',
-      'tempword',
-      'ok',
-      'strength',
-      'gloss',
-    ]);
+    const slots = take(
+      tokens,
+      [
+        'feel',
+        'squeeze',
+        'place',
+        'n',
+        'point',
+        ...WHOLE,
+        'be',
+        'deep?',
+        'moistverb',
+        'tempword',
+        'ok',
+        'strength',
+        'gloss',
+        'water?',
+      ],
+      tokens.some((tok) => sense(tok, 'squeeze') !== undefined) &&
+        tokens.some((tok) => sense(tok, 'feel') !== undefined)
+        ? 3
+        : 0,
+    );
     if (!slots || scope.asked) return null;
     const percents = slots.nums.filter((tok) => tok.n!.unit === '%');
     const feels = [...new Set(slots.get('feel').map((tok) => sense(tok, 'feel')!))];
@@ -279,7 +288,16 @@ export const moisture: Reader = {
           : feels.find((f) => f !== 'right')!
         : feels.sort((a, b) => order.indexOf(a) - order.indexOf(b))[0]
     ) as 'dry';
-    if (named.length === 0 && !squeezed && !scope.carry.place && !whole && slots.get('pilehead').length === 0)
+    // `too wet`, said alone, is about some pile; a bare adjective is not.
+    const alone = !scope.prevTok && !scope.nextTok && slots.get('feel').some((tok) => tok.s.includes(' '));
+    if (
+      named.length === 0 &&
+      !squeezed &&
+      !scope.carry.place &&
+      !whole &&
+      !alone &&
+      slots.get('pilehead').length === 0
+    )
       return null;
     return forEachPlace(scoped, scope, (place) => ({ kind: 'moisture', place, feel }), 'place');
   },

@@ -15,6 +15,7 @@ function behind(slots: Slots, preps: readonly string[]): string | undefined {
     for (let j = k + 1; j < slots.all.length; j++) {
       const { cls, tok } = slots.all[j]!;
       if (cls === 'place') return sense(tok, 'place') ?? sense(tok, 'place?');
+      if (cls === 'n') return tok.n!.unit === null ? sense(tok, 'place?') : undefined;
       if (cls !== 'fill' && cls !== 'pilehead') break;
     }
   }
@@ -44,7 +45,7 @@ export const transfer: Reader = {
     const places = numbered(slots);
     if (!from && to && places.length === 2 && places[0] !== to) from = places[0];
     if (!from || !to || from === to || !isHeap(from) || !isHeap(to)) return null;
-    const amount = amountOf(withoutPlaces(slots), scope, true);
+    const amount = amountOf(withoutPlaces(slots, [from, to]), scope, true);
     if (!amount) return null;
     const record = bare({ kind: 'transfer' as const, from, to, ...plainAmount(amount) }) as FieldRecord;
     if (!isKnown(from, scope.context)) return [{ doubt: strangePlace(record, from, scope.context, 'from') }];
@@ -57,7 +58,18 @@ export const transfer: Reader = {
 function numbered(slots: Slots): string[] {
   return [...placesOf(slots)];
 }
-const withoutPlaces = (slots: Slots): Slots => slots;
+/** The slots without the bare numbers that were the piles behind `from` and `to`. */
+function withoutPlaces(slots: Slots, places: readonly string[]): Slots {
+  const all = slots.all;
+  const nums = slots.nums.filter((tok) => {
+    const place = tok.n!.unit === null ? sense(tok, 'place?') : undefined;
+    if (!place || !places.includes(place)) return true;
+    let k = all.findIndex((one) => one.tok === tok) - 1;
+    while (k >= 0 && (all[k]!.cls === 'fill' || all[k]!.cls === 'pilehead')) k--;
+    return !all[k]?.cls.startsWith('prep');
+  });
+  return { ...slots, nums };
+}
 
 const EVENTS = [
   ['start', 'started'],
@@ -161,6 +173,7 @@ export const removal: Reader = {
       'remove',
       'material',
       'source',
+      'sink',
       'screen!',
       'move',
       'readyword',
@@ -420,7 +433,7 @@ export const rejected: Reader = {
       'add',
     ]);
     if (!slots || scope.asked) return null;
-    const amount = amountOf({ ...slots, nums: slots.nums } as Slots, scope, true);
+    const amount = amountOf(slots, scope, slots.get('source').length > 0);
     if (amount === null) return null;
     const source = slots.get('source')[0];
     if (!amount && !source) return null;

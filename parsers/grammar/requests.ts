@@ -77,6 +77,9 @@ function plannedLoad(rest: readonly Tok[], scope: Scope): Record<string, unknown
   if (!slots || slots.nums.length !== 1) return null;
   const n = slots.nums[0]!.n!;
   const container = slots.val('container');
+  const order = slots.all.map((one) => one.cls);
+  if (order.indexOf('container') < order.indexOf('n') || n.value > 40 || !Number.isInteger(n.value))
+    return null;
   void scope;
   if (container && n.unit === null) return { load: { container, count: n.value } };
   return null;
@@ -303,6 +306,10 @@ export const jobs: Reader = {
         else if (cls === 'chorename') items.push(sense(tok, 'chorename')!);
         else if (cls === 'duty') items.push(sense(tok, 'duty')!);
       }
+      // `je prends le 2`: what looks like the second of the month is a number of the list.
+      const numbered =
+        items.length === 0 && slots.dates.length === 1 ? /(?:^|\s)(\d{1,2})$/.exec(slots.dates[0]!.s) : null;
+      if (numbered) items.push(Number(numbered[1]));
       if (broken || items.length === 0) continue;
       if (slots.get('place').length > 0 || slots.get('turn').length > 0) continue;
       const book = scope.context.book;
@@ -310,8 +317,8 @@ export const jobs: Reader = {
       if (book && numbers.some((n) => (n as number) > Math.max(book.listed.length, 0))) {
         if (numbers.length === items.length && book.listed.length === 0) return null;
       }
-      const until = slots.dates[0]?.date?.when;
-      return ask({ request: name, items, ...(until && name === 'postpone' && { to: until }) });
+      const until = slots.dates[0]?.date?.ahead ?? slots.dates[0]?.date?.when;
+      return ask({ request: name, items, ...(until && !numbered && name === 'postpone' && { to: until }) });
     }
     return null;
   },

@@ -250,7 +250,7 @@ const ruleSetOf: Part = (tokens) => {
   return rule ? set('rule-set', rule) : null;
 };
 
-const safetyOf: Part = (tokens, _scope, commanded) => {
+const safetyOf: Part = (tokens, scope, commanded) => {
   const at = tokens.findIndex((tok) => named(tok).some((v) => v.startsWith('safety:')));
   if (at < 0) return null;
   const name = named(tokens[at]!).find((v) => v.startsWith('safety:'))!;
@@ -271,7 +271,8 @@ const safetyOf: Part = (tokens, _scope, commanded) => {
         rest[0].s.length <= 3))
   )
     rest = rest.slice(1);
-  if (rest.length === 0 || (!commanded && !(marked && at === 0))) return null;
+  const opens = !scope.prevTok || scope.prevTok.k === 'p';
+  if (rest.length === 0 || (!commanded && !(marked && at === 0 && opens))) return null;
   return set(name, sliceOfTokens(rest));
 };
 

@@ -3,8 +3,11 @@ import { drop } from '../plausible.ts';
 import { type Item, type Reader, type Scope, type Slots, take, tidy } from '../reading.ts';
 import { type Num, sense, type Tok } from '../tokens.ts';
 import { judgeReading } from '../warmth.ts';
+import { alternatives } from './weigh-in.ts';
 
 const ACCEPTS = [
+  'check',
+  'done',
   'n',
   'place',
   'point',
@@ -33,14 +36,15 @@ type Piece =
   | { kind: 'figure'; n: Num }
   | { kind: 'point'; point: string }
   | { kind: 'depth'; cm: number }
-  | { kind: 'link' };
+  | { kind: 'link' }
+  | { kind: 'mismatch' };
 
 /** Temperatures: `B 41 43 39`, `pile 3 north 130 mid 142`, `140 @ 2'`, `A 55`, `ambient 12`, `all 4 piles 60`. */
 export const temperature: Reader = {
   rule: 'temperature',
   on: ['n'],
   read(tokens, scope) {
-    const slots = take(tokens, ACCEPTS);
+    const slots = take(alternatives(tokens), ACCEPTS);
     if (!slots || slots.nums.length === 0) return null;
     const pieces = piecesOf(slots, scope);
     if (!pieces) return null;
@@ -78,7 +82,20 @@ function piecesOf(slots: Slots, scope: Scope): Piece[] | null {
         previous?.cls !== 'n'
       ) {
         counted = true;
-        if (n.value !== scope.context.piles.length) return null;
+        if (n.value !== scope.context.piles.length) pieces.push({ kind: 'mismatch' });
+        continue;
+      }
+      // `1: 44 2: 51`: numbered points.
+      if (
+        next?.cls === 'sep' &&
+        next.tok.s === ':' &&
+        n.unit === null &&
+        Number.isInteger(n.value) &&
+        n.value >= 1 &&
+        n.value <= 20 &&
+        slots.all[k + 2]?.cls === 'n'
+      ) {
+        pieces.push({ kind: 'point', point: String(n.value) });
         continue;
       }
       // A number that names a pile, where a figure of its own follows: `1 138, 2 141`, `la 1 138`.
@@ -285,7 +302,7 @@ function everyPile(
     slots.get('pilehead').length > 0 || slots.get('many').length > 0 || slots.get('both').length > 0;
   if (!headed || figures.length !== 1) return null;
   const all = slots.get('all').length > 0;
-  const fits = all || context.piles.length === 2;
+  const fits = (all || context.piles.length === 2) && !pieces.some((piece) => piece.kind === 'mismatch');
   if (fits && !(slots.get('both').length > 0 && context.piles.length !== 2))
     return context.piles.flatMap((place) => one(place, pieces, slots, scope, false) ?? []);
   const records = context.piles

@@ -1,7 +1,8 @@
 import { type FieldRecord, PROBLEM_TOPICS, type ProblemTopic } from '#records';
 import { drop } from '../plausible.ts';
-import { bare, type Item, isSoft, placesOf, type Reader, type Scope, take } from '../reading.ts';
+import { bare, type Item, isSoft, placesOf, type Reader, type Scope, type Slots, take } from '../reading.ts';
 import { sense, type Tok } from '../tokens.ts';
+import { amountOf } from './amounts.ts';
 
 const topicOf = (tok: Tok) => sense(tok, 'topic') as ProblemTopic | undefined;
 
@@ -22,7 +23,7 @@ const LOUD = new Set<ProblemTopic>([
 /** Something wrong: `rats by pile 3`, `lift is broken again`, `strong smell at D`. */
 export const problem: Reader = {
   rule: 'problem',
-  on: ['topic'],
+  on: ['topic', 'material'],
   read(tokens, scope) {
     const slots = take(
       tokens,
@@ -61,7 +62,12 @@ export const problem: Reader = {
     );
     if (!slots || scope.asked || slots.nums.length > 0) return null;
     const topics = [...new Set(slots.get('topic').map((tok) => topicOf(tok)!))];
-    const topic = chiefOf(topics);
+    const strewn =
+      slots.get('material').some((tok) => sense(tok, 'material') === 'residue') &&
+      topics.length === 0 &&
+      placesOf(slots).length > 0 &&
+      slots.all.some((one) => one.cls === 'prep:on' || one.cls === 'prep:in' || one.cls === 'seen');
+    const topic = strewn ? ('contamination' as const) : chiefOf(topics);
     if (!topic) return null;
     const places = placesOf(slots);
     const anchored =
@@ -246,6 +252,33 @@ export const chore: Reader = {
         slots.get('testweight').length > 0,
         scope,
       );
+    if (slots.get('water').length > 0 && slots.nums.length > 0) {
+      // A number that names a pile is one; with an amount, water went in.
+      const named = slots.nums.filter((tok) => sense(tok, 'place?') !== undefined && tok.n!.unit === null);
+      const rest = { ...slots, nums: slots.nums.filter((tok) => !named.includes(tok)) } as Slots;
+      const list = [...places, ...named.map((tok) => sense(tok, 'place?')!)];
+      const amount = amountOf(rest, scope);
+      if (amount === null || list.length > 1 || chores.length > 0) {
+        if (amount === undefined && chores.length === 0)
+          return list.map((place) => ({ record: { kind: 'chore' as const, chore: 'watered', place } }));
+        return null;
+      }
+      const place = list[0] ?? scope.carry.place ?? undefined;
+      if (amount === undefined)
+        return [{ record: bare({ kind: 'chore' as const, chore: 'watered', place }) as FieldRecord }];
+      const { kg, litres, container, count } = amount;
+      const record = bare({
+        kind: 'weigh-in' as const,
+        material: 'water',
+        container,
+        count: container ? count : 1,
+        kg,
+        litres,
+        basis: kg === undefined ? undefined : container ? ('gross' as const) : ('net' as const),
+        place,
+      });
+      return [{ record: record as FieldRecord, typed: amount.typed }];
+    }
     if (slots.nums.length > 0 || slots.get('container').length > 0) return null;
     if (slots.get('water').length > 0) {
       if (chores.length > 0) return null;

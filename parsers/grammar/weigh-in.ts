@@ -45,7 +45,7 @@ export const weighIn: Reader = {
   on: ['container', 'material'],
   read(all, scope) {
     const parted = ofWhichIn(all, scope);
-    const marked = contaminationIn(parted.rest);
+    const marked = contaminationIn(alternatives(parted.rest));
     const tokens = marked.rest;
     const slots = take(tokens, ACCEPTS);
     if (!slots) return null;
@@ -101,6 +101,23 @@ function ofWhichIn(
   const cut = numberFirst ? at - 1 : at;
   const trailing = tokens[cut - 1];
   return { rest: tokens.slice(0, trailing?.k === 'p' ? cut - 1 : cut), pieces: [piece] };
+}
+
+/** `56 or 65, can't read my writing`: what follows two alternatives only tells why. */
+export function alternatives(tokens: readonly Tok[]): readonly Tok[] {
+  const or = tokens.findIndex(
+    (tok, k) => sense(tok, 'or') !== undefined && tokens[k - 1]?.k === 'n' && tokens[k + 1]?.k === 'n',
+  );
+  if (or < 0) return tokens;
+  const tail = tokens.slice(or + 2);
+  const speaks = tail.some(
+    (tok) =>
+      tok.k === 'n' ||
+      ['container', 'place', 'turn', 'cover', 'material', 'chore'].some(
+        (cls) => sense(tok, cls) !== undefined,
+      ),
+  );
+  return speaks ? tokens : tokens.slice(0, or + 2);
 }
 
 /** What follows a weighed load and says that it was contaminated, to the end of the run: only a flag on it. */
@@ -164,17 +181,22 @@ const GATED = ['neg', 'intent', 'cond', 'ask', 'hearsay'];
 
 /** A comma or `and` behind a weight begins something else where a container, material or place comes after it. */
 function crosses(slots: Slots): boolean {
-  let weighed = false;
+  let counted = false;
+  let subject = false;
   let crossed = false;
   let sourced = false;
   for (const { cls, tok } of slots.all) {
     if (cls === 'n') {
       if (sourced) return true;
-      weighed = true;
+      counted = true;
     } else if (cls === 'sep' || cls === 'and') {
-      if (weighed && tok.s !== ':' && tok.s !== '#' && tok.s !== '(' && tok.s !== ')') crossed = true;
-    } else if (crossed && (cls === 'material' || cls === 'container' || cls === 'place')) return true;
-    else if (crossed && cls === 'source') sourced = true;
+      if (counted && subject && tok.s !== ':' && tok.s !== '#' && tok.s !== '(' && tok.s !== ')')
+        crossed = true;
+    } else if (cls === 'material' || cls === 'container' || cls === 'place') {
+      if (crossed) return true;
+      if (cls !== 'place') subject = true;
+    }
+    if (crossed && cls === 'source') sourced = true;
   }
   return false;
 }

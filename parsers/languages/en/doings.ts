@@ -21,7 +21,7 @@ export const doings: Words = {
   full: 'full|is full|filled up|topped out|full now|filled|at capacity|chock full|full up|to the brim|brim full',
   finish: 'finished|done curing|finished curing|is finished|is done|complete|completed|closed out',
   ready:
-    'ready|is ready|ready to use|ready to go|ready to screen|ready for use|cured|is cured|all cured|matured',
+    'ready|is ready|ready to use|ready to go|ready to screen|ready for use|cured|is cured|all cured|matured|is ready to use|is ready to go|is ready to screen|is ready for use|is ready to give away|is ready now',
   deliver:
     'delivery|delivered|delivery of|dropped off|truckload|truckload of|truck load of|arrived|drop off|brought|got a load of|load of|took delivery of|a load of|got a delivery of|got delivered|new load of|truck brought|deliverd|delivry|came in|were delivered|was delivered|got in|received|restocked|restock|stocked up|bought|dumped off|truck dropped|truck dropped off|tree guys dropped|new stock|stock in',
   reject:
@@ -68,7 +68,7 @@ export const doings: Words = {
   'mode:off':
     'turned off|switched off|off|shut off|shut down|stopped|powered down|is off|turned it off|switchd off|shut it down',
   'mode:on': 'turned on|switched on|turned back on|started up|powered up|powered on',
-  set: 'set to|switched|switched the|turned the|put the|at|set|running|run|running on|put on|switched to|changed to|now on|turned to|turned down to|turned up to|setting|settings|turned up|turned down|rotating|rotate|turns|turning|rotates|is on|goes|rotation|cycle|cycles|kept on|left on|back to|going|set at|changed|put to|interval|set the|spinning|rotations',
+  set: 'set to|switched|at|set|running|run|running on|put on|switched to|changed to|now on|turned to|turned down to|turned up to|setting|settings|turned up|turned down|rotating|rotate|turns|turning|rotates|is on|goes|rotation|cycle|cycles|kept on|left on|back to|going|set at|changed|put to|interval|set the|spinning|rotations',
   every: 'every|each|once every|per|all',
   'speed:low': 'low|slow|on low|min speed|minimum|low speed|to low',
   'speed:high': 'high|fast|full|max|full speed|on high|full blast|maximum|high speed|on full|to high',

@@ -45,7 +45,7 @@ export const more: Words = {
   above: 'above|more than|greater than|over|higher than|>|exceeds',
   absent:
     'not detected|nd|none detected|absent|negative|non detect|undetected|not found|undetectable|non detected|was not detected|came back negative',
-  sink: 'farm|garden|gardens|field|fields|landfill|dump|residents|neighbours|members|gardeners|community garden|plots|beds|flower beds|nursery|park|sewer|transfer station|customers|public|landscapers|landscaper|allotment holders|plot holders|orchard|greenhouse|city|town|trash|garbage|dumpster|skip|grounds crew|lawn|lawns|rose garden|rose beds|church|families|parents',
+  sink: 'farm|garden|gardens|field|fields|landfill|dump|residents|neighbours|members|gardeners|community garden|plots|beds|flower beds|nursery|park|sewer|transfer station|customers|public|landscapers|landscaper|allotment holders|plot holders|orchard|greenhouse|city|town|trash|garbage|dumpster|skip|grounds crew|lawn|lawns|rose garden|rose beds|church|families|parents|home',
   toword:
     'went to|given to|delivered to|sent to|taken to|hauled to|spread on|sold to|donated to|took to|dropped at',
   seen: 'saw|seen|noticed|there is|theres|there are|got|found|spotted|have|has|coming from|around|in|by|near|caught|swarm of|lots of|many|some|a few|few|everywhere|digging in|digging|got into|getting into|all over|again|came back|back|acting|wont|from|full of|heard|smelled|dead|alive|chewed|running around|nest|hole|signs of|evidence of|caught in|trapped|noise|again today',

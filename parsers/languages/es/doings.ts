@@ -22,7 +22,7 @@ export const doings: Words = {
   finish:
     'terminada|terminado|esta terminada|termino|terminamos|acabada|terminaron|concluida|terminadas|se termino|ya termino|finalizada|ya esta terminada|acabo|termine|completada|termino de curar|quedo terminada|ya acabo',
   ready:
-    'lista|listo|esta lista|lista para usar|lista para cernir|listas|ya esta lista|madura|curada|lista para usarse|ya maduro|ya esta madura|lista para entregar|ya quedo lista|esta madura|lista ya|curadas',
+    'lista|listo|esta lista|lista para usar|lista para cernir|listas|ya esta lista|madura|curada|lista para usarse|ya maduro|ya esta madura|lista para entregar|ya quedo lista|esta madura|lista ya|curadas|esta lista para usar|esta lista para cernir|esta lista para usarse|ya esta lista para usar|quedo lista',
   deliver:
     'entrega|entregaron|entrega de|llego|llegaron|trajeron|recibimos|llegada de|nos trajeron|camion de|un camion de|llego un camion de|descargaron|viaje de|un viaje de|nos entregaron|nos llego|dejaron|nos dejaron|viajes de|entregas|trajo el camion|recepcion de|recepcion|recibi|nos llegaron|compramos|surtieron|nos surtieron|trajo|me trajeron|llego carga de|vino un camion de|carga de|una carga de|el camion dejo|el camion trajo|compre|recibido|recibidas|entrega recibida|un troque de|troque de|una troca de|trajimos',
   reject:

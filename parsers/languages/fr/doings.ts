@@ -23,7 +23,7 @@ export const doings: Words = {
   finish:
     'fini|finie|termine|terminee|finis|finies|est fini|est finie|est termine|est terminee|acheve|achevee|a fini de murir|fini de murir|completee|a termine',
   ready:
-    'pret|prete|est pret|est prete|mur|mure|pret a tamiser|prets|est mur|est mure|pret a utiliser|muri|prete a tamiser|prete a utiliser|pret a etre tamise|pret a l usage|matur|mûr|pretes',
+    'pret|prete|est pret|est prete|mur|mure|pret a tamiser|prets|est mur|est mure|pret a utiliser|muri|prete a tamiser|prete a utiliser|pret a etre tamise|pret a l usage|matur|mûr|pretes|est pret a utiliser|est prete a utiliser|est pret a tamiser|est prete a tamiser|est bien mur',
   deliver:
     'livraison|livre|livree|livraison de|recu une livraison|voyage de|un voyage de|livres|livrees|recu un voyage de|arrivage|livraison recue|recu|recue|arrive|camion de|un camion de|recus|arrivee|recues|voyage|arrivage de|on a recu|achat|achete|chargement de|un chargement de|rentre|approvisionnement|le camion a livre|livraison du jour|nous ont livre|se sont fait livrer|fait livrer|livré par camion|reapprovisionnement|stock recu|recu un camion de|recu un chargement de|depose|laisse',
   reject:
