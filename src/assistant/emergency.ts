@@ -7,7 +7,7 @@ type Found = { what: string; topic: string };
 
 /** Which card answers which danger, and its lines in the order in which to do them; `call` is where to call for help. */
 const CARDS: { whats: string[]; lines: string[] }[] = [
-  { whats: ['caught', 'inside-drum', 'reaching-in'], lines: ['drum', 'drum-then', 'call'] },
+  { whats: ['caught', 'inside-drum', 'reaching-in'], lines: ['drum', 'drum-then'] },
   { whats: ['hurt', 'unwell'], lines: ['hurt', 'call', 'hurt-then'] },
   { whats: ['fire', 'smoke', 'burnt-smell'], lines: ['fire', 'call-fire', 'fire-then'] },
   { whats: ['gas'], lines: ['gas', 'call-away'] },
@@ -30,10 +30,11 @@ export function emergencyLines(draft: Draft, danger: readonly Found[]): Line[] {
   for (const card of CARDS) {
     if (!danger.some(({ what }) => card.whats.includes(what))) continue;
     for (const id of card.lines) {
-      const isCall = id.startsWith('call');
+      // At a drum the call stands in the first line: that line alone must do.
+      const isCall = id.startsWith('call') || id === 'drum';
       // One call for help, whatever else is told: two numbers to choose from cost a minute.
       if (isCall && called) continue;
-      lines.push(say(`emergency-${id}`, isCall ? number : args));
+      lines.push(say(`emergency-${id}`, args));
       if (!isCall) continue;
       called = true;
       if (safety.address && id !== 'call-clinic')

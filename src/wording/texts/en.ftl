@@ -407,11 +407,14 @@ settings-no-rule-set = Rule for heat: not set ("set rule set vessel-3d")
 settings-how = Change with "set …": set cart tare 15.5 · set units lb F · set time zone Europe/Paris · set summary monday 7:00
 
 ## Emergencies: what to do now, first things first
-emergency-drum = PRESS THE RED STOP. Then POWER OFF{ $hasIsolator ->
-    [yes] {" "}at { $isolator }
+emergency-drum = PRESS THE RED STOP, POWER OFF. Nobody reaches in or climbs in. Call { $has ->
+    [no] your emergency number
+   *[yes] { $number }
+  } now.
+emergency-drum-then = { $hasIsolator ->
+    [yes] Power off at: { $isolator }.{" "}
    *[no] {""}
-  }.
-emergency-drum-then = Nobody reaches or climbs in, not even to rescue. Do not turn the drum to free anybody.
+  }Do not turn the drum to free anybody. Nobody goes in, not even to rescue.
 emergency-hurt = Stop the machines. Look that it is safe before you go near.
 emergency-hurt-then = Stay with them. Move them only out of danger.
 emergency-fire = Everybody back, upwind. Do not open or turn it.

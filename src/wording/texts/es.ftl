@@ -407,11 +407,14 @@ settings-no-rule-set = Regla de calor: sin poner ("pon norma vessel-3d")
 settings-how = Cambie con "pon …": pon tara carrito 15.5 · pon unidades lb F · pon zona horaria America/Denver · pon resumen lunes 7:00
 
 ## Emergencias: qué hacer ahora, en orden
-emergency-drum = APRIETE EL PARO ROJO. Luego CORTE LA LUZ{ $hasIsolator ->
-    [yes] : { $isolator }
-   *[no] {""}
+emergency-drum = APRIETEN EL PARO ROJO, CORTEN LA LUZ. Nadie mete la mano ni se mete. Llamen ya al { $has ->
+    [no] número de emergencia
+   *[yes] { $number }
   }.
-emergency-drum-then = Nadie mete la mano ni se mete, ni para rescatar. No giren el tambor para soltar a nadie.
+emergency-drum-then = { $hasIsolator ->
+    [yes] Se corta en: { $isolator }.{" "}
+   *[no] {""}
+  }No giren el tambor para soltar a nadie. Nadie entra, ni para rescatar.
 emergency-hurt = Paren las máquinas. Vean que sea seguro antes de acercarse.
 emergency-hurt-then = Quédense con la persona. Muévanla solo si hay peligro.
 emergency-fire = Todos atrás, del lado de donde viene el viento. No la abran ni la volteen.

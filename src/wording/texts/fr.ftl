@@ -407,11 +407,14 @@ settings-no-rule-set = Règle de chaleur : aucune (« règle norme vessel-3d 
 settings-how = Pour changer, « règle … » : règle tare bac 15,5 · règle unités lb F · règle fuseau Europe/Paris · règle bilan lundi 7:00
 
 ## Urgences : quoi faire maintenant, dans l'ordre
-emergency-drum = APPUYEZ SUR L'ARRÊT ROUGE. Puis COUPEZ LE COURANT{ $hasIsolator ->
-    [yes] {" "}: { $isolator }
+emergency-drum = APPUYEZ SUR L'ARRÊT ROUGE, COUPEZ LE COURANT. Personne ne met la main ni n'entre. Appelez { $has ->
+    [no] votre numéro d'urgence
+   *[yes] le { $number }
+  } tout de suite.
+emergency-drum-then = { $hasIsolator ->
+    [yes] Coupure : { $isolator }.{" "}
    *[no] {""}
-  }.
-emergency-drum-then = Personne ne met la main ni n'entre dedans, même pour secourir. Ne tournez pas le tambour pour dégager quelqu'un.
+  }Ne tournez pas le tambour pour dégager quelqu'un. Personne n'entre, même pour secourir.
 emergency-hurt = Arrêtez les machines. Regardez que c'est sûr avant d'approcher.
 emergency-hurt-then = Restez avec la personne. Ne la déplacez que pour la sortir du danger.
 emergency-fire = Tout le monde recule, du côté d'où vient le vent. N'ouvrez pas, ne retournez pas.
