@@ -5,7 +5,7 @@ import type { Draft } from './draft.ts';
 import { entryLine } from './entry-lines.ts';
 import { matters } from './matters/index.ts';
 import { repliedEntries } from './questions.ts';
-import { lastOfSender } from './reading-context.ts';
+import { containersOf, lastOfSender } from './reading-context.ts';
 import { say } from './say.ts';
 import { settingsOf } from './settings-of.ts';
 import { mayUndo } from './undo.ts';
@@ -25,6 +25,19 @@ export function replace(draft: Draft, old: Entry, record: FieldRecord, typed: st
   return entry;
 }
 
+/** An amended value passes the same bounds as one that is said for the first time: degrees of a place, a cart's weight. */
+function isPlausible(draft: Draft, record: FieldRecord): boolean {
+  if (record.kind === 'temperature') {
+    const [low, high] = record.place === 'ambient' ? [-50, 50] : [-30, 85];
+    return record.celsius.every((celsius) => celsius >= low && celsius <= high);
+  }
+  if (record.kind !== 'weigh-in' || record.kg == null || !record.container) return true;
+  const { tareKg, litres } = containersOf(draft.picture(), draft.today)[record.container] ?? {};
+  const count = record.count ?? 1;
+  const tare = record.basis === 'net' ? 0 : (tareKg ?? 0) * count;
+  return record.kg > tare && (litres == null || record.kg - tare <= litres * count);
+}
+
 /** `sorry 56.2 not 58.2`, `that was C not B`, `*chips 16`: finds the line that is meant and amends it. */
 export function amend(draft: Draft, request: Request): void {
   const candidates = amendable(draft, request);
@@ -34,7 +47,7 @@ export function amend(draft: Draft, request: Request): void {
     const record = amended(draft, entry.record as FieldRecord, request.from ?? null, to);
     if (record) {
       const checked = FieldRecord.safeParse(record);
-      if (!checked.success) break;
+      if (!checked.success || !isPlausible(draft, checked.data)) break;
       if (!mayUndo(draft, entry)) {
         draft.lines.push(say('not-yours', { entry: { entry: entry.number } }));
         return;
@@ -56,6 +69,9 @@ function amendable(draft: Draft, request: Request): Entry[] {
   const { book, siteId } = draft;
   const own = lastOfSender(draft)?.entries ?? [];
   const numbers = [...repliedEntries(draft), ...own];
+  // Without the wrong value only the last thing said can be meant, and only where it is one thing.
+  if (request.from == null && !request.material)
+    return numbers.length === 1 ? standingOf(draft, numbers) : [];
   const recent = book
     .latest(siteId, 60)
     .filter((entry) => draft.person === null || entry.person === draft.person.id);
@@ -123,6 +139,11 @@ const asNumber = (value: string | number): number | null => {
   return match ? Number(match[1]!.replace(',', '.')) : null;
 };
 
+const standingOf = (draft: Draft, numbers: readonly number[]): Entry[] =>
+  numbers
+    .map((number) => standing(draft, number))
+    .filter((entry): entry is Entry => entry !== null && entry.held === null);
+
 /** A line as it stands: where it was replaced, the one that took its place; null where it was taken back. */
 function standing(draft: Draft, number: number): Entry | null {
   let entry = draft.book.entry(draft.siteId, number);
@@ -148,7 +169,7 @@ export function amendByReply(draft: Draft, parsed: ParsedMessage, context: ReadC
   if (to == null) return false;
   const record = amended(draft, old.record as FieldRecord, parsed.requests[0]?.from ?? null, to);
   const checked = record ? FieldRecord.safeParse(record) : null;
-  if (!checked?.success) return false;
+  if (!checked?.success || !isPlausible(draft, checked.data)) return false;
   if (!mayUndo(draft, old)) {
     draft.lines.push(say('not-yours', { entry: { entry: old.number } }));
     return true;

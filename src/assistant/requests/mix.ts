@@ -49,9 +49,15 @@ function planOf(picture: Picture, today: string, now: string, expected: readonly
     additions: additionsOf(picture, today),
     // Whether there is room is a question of its own (`room`): what is planned is not in yet.
     limits: { ...siteLimits(picture, today, now), roomLitres: null },
-    already: loadsOf(picture, today).filter((part) => part.material === 'wood-chips'),
+    already: chipsWaiting(picture, today),
     inDrum,
   });
+}
+
+/** Chips that were put in ahead of the day's food; once food is in, they are spoken for. */
+function chipsWaiting(picture: Picture, today: string) {
+  const loads = loadsOf(picture, today);
+  return loads.every((part) => part.material === 'wood-chips') ? loads : [];
 }
 
 /** Net weights of such containers so far: the gross tally less the empty weight in force. */
