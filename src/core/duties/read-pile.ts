@@ -1,8 +1,10 @@
+import type { RuleSetName } from '#records';
 import { addDays, daysBetween } from '../calendar.ts';
+import { lowestOf } from '../heat/danger-bands.ts';
 import { RULE_SET_DATA } from '../heat/rule-sets.ts';
 import { type Sanitising, sanitising } from '../heat/sanitising.ts';
 import { ruleSetOf, sanitisingOptionsOf } from '../picture/proof.ts';
-import type { Batch } from '../picture/types.ts';
+import type { Batch, PileReading } from '../picture/types.ts';
 import { coded, type DutyContext, type DutyRule, type Found } from './duty.ts';
 import { safeBatches } from './keep-away.ts';
 import { everyDays, lastOf, youngSince } from './live.ts';
@@ -22,17 +24,17 @@ function found(batch: Batch, context: DutyContext): Found[] {
   if (batch.state === 'ready') return [];
   const { picture, localDate } = context;
   const rule = ruleSetOf(picture, localDate);
-  // Only a closed pile can be proven; what is still fed starts anew with every load.
+  const last = lastOf(batch.readings, context);
+  // A pile that is still fed starts anew with every load; only one that was hot since is worth the work.
   const proof =
-    rule && batch.state === 'closed'
+    rule && (batch.state === 'closed' || isHot(last, rule, localDate))
       ? sanitising(batch, rule, sanitisingOptionsOf(picture, localDate), context)
       : null;
-  const last = lastOf(batch.readings, context);
-  if (last?.localDate === localDate && !wantsAnother(proof)) return [];
-  if (isProving(batch, proof, context)) {
+  if (last?.localDate === localDate && !wantsAnother(proof, rule, context)) return [];
+  if (isProving(batch, proof, rule, context)) {
     return [
       duty(batch, localDate, 4, {
-        code: proof && proof.counted > 0 ? 'proving' : 'closed-unproven',
+        code: proof?.unit === 'days' && proof.counted > 0 ? 'proving' : 'closed-unproven',
         args: {
           day: { count: (proof?.counted ?? 0) + 1 },
           needed: { count: proof?.needed ?? 0 },
@@ -52,16 +54,34 @@ function found(batch: Batch, context: DutyContext): Found[] {
   return [{ ...duty(batch, by, 2, why), canWait: true }];
 }
 
-/** A rule that counts hours may ask for more than one reading on a date. */
-const wantsAnother = (proof: Sanitising | null): boolean =>
-  proof !== null && proof.verdict !== 'met' && proof.unit === 'hours' && proof.next?.at != null;
+/** Whether a reading of today or yesterday keeps a run going. */
+const isHot = (last: PileReading | null, rule: RuleSetName, localDate: string): boolean =>
+  last !== null &&
+  last.localDate >= addDays(localDate, -1) &&
+  lowestOf(last) >= RULE_SET_DATA[rule].levelCelsius;
+
+/** A rule that counts an hour asks for the next reading within it, though there was one today. */
+const wantsAnother = (proof: Sanitising | null, rule: RuleSetName | null, { at }: DutyContext): boolean =>
+  proof !== null &&
+  proof.verdict !== 'met' &&
+  rule !== null &&
+  RULE_SET_DATA[rule].gapMin !== null &&
+  proof.since !== null &&
+  proof.next?.at != null &&
+  proof.next.at >= at;
 
 /** Whether a proof can still be had from this pile by reading it every day. */
-function isProving(batch: Batch, proof: Sanitising | null, { localDate }: DutyContext): boolean {
-  if (proof === null || proof.verdict === 'met') return false;
-  if (proof.since !== null && proof.counted > 0) return true;
+function isProving(
+  batch: Batch,
+  proof: Sanitising | null,
+  rule: RuleSetName | null,
+  { localDate }: DutyContext,
+): boolean {
+  if (proof?.verdict === 'met') return false;
+  if (proof !== null && proof.since !== null && proof.counted > 0) return true;
+  if (batch.state !== 'closed') return false;
   const since = youngSince(batch)?.localDate;
-  const needed = RULE_SET_DATA[proof.rule as keyof typeof RULE_SET_DATA]?.days ?? 1;
+  const needed = (rule && RULE_SET_DATA[rule].days) ?? 1;
   return since !== undefined && daysBetween(since, localDate) <= Math.max(DAILY_DAYS, needed + WEEKLY_DAYS);
 }
 

@@ -713,6 +713,9 @@ why-runs-out = runs out { $date }
 why-ran-out = ran out { $date }
 why-own-last-done = last done { $date }
 why-own-never-done = not done yet
+why-nothing-missing = nothing is missing on the book; look at it, then say so
+why-results-missing = { $count } laboratory results are missing, all else is there
+why-sampled = sampled { $date }, no results yet
 later-frozen = frozen
 later-windy = wind
 later-closed = closed till { $date }
@@ -735,6 +738,7 @@ log-set-date = set { $name } { $date }
 log-own-done = done { $name }
 log-sample = sample { $place }
 log-release = { $place } is ready
+log-lab-result = { $place } lab lead 40 mg/kg
 
 duty-which = Which one? "done 2" by its number in "today".
 duty-not-there = { $item }: not in today's list. Ask "today" first.

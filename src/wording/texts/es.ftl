@@ -713,6 +713,9 @@ why-runs-out = vence { $date }
 why-ran-out = venció { $date }
 why-own-last-done = se hizo { $date }
 why-own-never-done = sin hacer todavía
+why-nothing-missing = no falta nada en el registro; mírela y dígalo
+why-results-missing = faltan { $count } resultados de laboratorio, lo demás está
+why-sampled = muestra de { $date }, sin resultados todavía
 later-frozen = congelado
 later-windy = viento
 later-closed = cerrado hasta { $date }
@@ -735,6 +738,7 @@ log-set-date = pon { $name } { $date }
 log-own-done = hecho { $name }
 log-sample = muestra { $place }
 log-release = { $place } está lista
+log-lab-result = { $place } laboratorio plomo 40 mg/kg
 
 duty-which = ¿Cuál? "hecho 2", con su número en la lista.
 duty-not-there = { $item }: no está en la lista de hoy. Pregunte antes "qué hay que hacer".

@@ -713,6 +713,9 @@ why-runs-out = expire { $date }
 why-ran-out = expiré { $date }
 why-own-last-done = fait la dernière fois { $date }
 why-own-never-done = pas encore fait
+why-nothing-missing = plus rien ne manque au registre ; allez voir, puis dites-le
+why-results-missing = il manque { $count } résultats de labo, tout le reste y est
+why-sampled = échantillon du { $date }, pas encore de résultat
 later-frozen = gelé
 later-windy = vent
 later-closed = fermé jusqu'à { $date }
@@ -735,6 +738,7 @@ log-set-date = règle { $name } { $date }
 log-own-done = fait { $name }
 log-sample = échantillon { $place }
 log-release = { $place } est prêt
+log-lab-result = { $place } labo plomb 40 mg/kg
 
 duty-which = Laquelle ? « fait 2 », avec son numéro dans la liste.
 duty-not-there = { $item } : pas dans la liste du jour. Demandez « quoi faire » d'abord.
