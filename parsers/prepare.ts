@@ -62,7 +62,8 @@ function cardinal(tokens: readonly Tok[], start: number): [number, number, numbe
       total += Math.max(part, 1) * 1000;
       part = 0;
     } else if (v === 100) {
-      if (part === 0 || part >= 100) break;
+      // `dos ciento` is no two hundred
+      if (part === 0 || part >= 100 || sense(tokens[k], 'numstart') !== undefined) break;
       part *= 100;
     } else if (part === 0 && total > 0) part = v;
     else if (part >= 100 && part % 100 === 0 && v < 100) part += v;
@@ -430,6 +431,14 @@ export function places(tokens: readonly Tok[], context: ReadContext): Tok[] {
       !tok.n!.fraction
     ) {
       const val = `pile ${tok.n!.value}`;
+      if (isPileNumber(tok, tokens[i - 1], tokens[i + 1])) {
+        out.push({
+          ...tok,
+          n: { ...tok.n!, named: true },
+          senses: [...tok.senses, { cls: 'place?', val, lang: null }],
+        });
+        continue;
+      }
       if (context.piles.includes(val) && mayName(tokens, i)) {
         out.push({ ...tok, senses: [...tok.senses, { cls: 'place?', val, lang: null }] });
         continue;
@@ -507,6 +516,14 @@ function mayName(tokens: readonly Tok[], i: number): boolean {
   )
     return false;
   return next.senses.some((s) => AFTER_PLACE.includes(s.cls));
+}
+
+/** `la 3` names a pile, where no word follows that it would count. */
+function isPileNumber(tok: Tok, before: Tok | undefined, next: Tok | undefined): boolean {
+  if (sense(before, 'pilearticle') === undefined || tok.n!.value < 1 || tok.n!.value > 30) return false;
+  return !['container', 'material', 'person', 'hourword', 'money'].some(
+    (cls) => sense(next, cls) !== undefined,
+  );
 }
 
 const isLetter = (tok: Tok) => tok.s.length === 1 && tok.s >= 'a' && tok.s <= 'z';

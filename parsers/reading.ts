@@ -33,7 +33,7 @@ export type Reader = {
 };
 
 /** Classes that no reader minds. */
-const ALWAYS = new Set(['fill', 'prep', 'and', 'article', 'plural', 'greet']);
+const ALWAYS = new Set(['fill', 'prep', 'and', 'article', 'greet']);
 
 /** The tokens of a run by class, in order; `all` keeps every token with the class it was taken for. */
 export type Slots = {
@@ -93,6 +93,10 @@ export function take(tokens: readonly Tok[], accepts: readonly string[], lenient
       continue;
     }
     if (tok.k === 'n') {
+      if (tok.n!.named && accepts.includes('place')) {
+        put('place', tok);
+        continue;
+      }
       if (accepts.includes('n')) {
         nums.push(tok);
         put('n', tok);

@@ -22,6 +22,8 @@ export type Num = {
   inWords?: boolean;
   /** The first of several written alternatives: `53 or 58`. */
   or?: number;
+  /** Behind an article that makes it the number of a pile: `la 3`. */
+  named?: boolean;
   /** The value had a unit or sign that was put right in the same breath. */
   negative?: boolean;
   /** Where the word `minus` stood. */

@@ -27,8 +27,11 @@ export function vocabularyFor(context: ReadContext): Vocabulary {
   const root = new Map<string, Node>();
   for (const lexicon of lexicons) for (const words of lexicon.words) addWords(root, words, lexicon.language);
   for (const source of context.sources)
-    for (const name of sourceNames(source, lexicons))
+    for (const name of sourceNames(source, lexicons)) {
+      // `cafe` is the site's café, not the coffee grounds that the word else stands for.
+      dropMeaning(root, name, 'material');
       addPhrase(root, name, { cls: 'source', val: source, lang: null });
+    }
   const own = (cls: string, names: readonly string[]) => {
     for (const name of names) {
       const folded = plain(name).text.replaceAll('-', ' ');
@@ -41,6 +44,8 @@ export function vocabularyFor(context: ReadContext): Vocabulary {
   );
   own('material', context.materials);
   own('duty', context.duties);
+  shareBehindArticles(root);
+  shareLastArticle(root);
   const vocabulary = {
     root,
     elisions: new Set(lexicons.flatMap((lexicon) => lexicon.elisions.split('|')).filter(Boolean)),
@@ -49,6 +54,50 @@ export function vocabularyFor(context: ReadContext): Vocabulary {
   if (cache.size >= SIZE) cache.delete(cache.keys().next().value!);
   cache.set(key, vocabulary);
   return vocabulary;
+}
+
+function dropMeaning(root: Map<string, Node>, phrase: string, cls: string): void {
+  const [first, ...rest] = phrase.split(' ');
+  let node = root.get(first!);
+  for (const word of rest) node = node?.next?.get(word);
+  if (node?.senses) node.senses = node.senses.filter((sense) => sense.cls !== cls);
+  if (node?.senses?.length === 0) node.senses = null;
+}
+
+/** A phrase that begins with an article means besides what it means without: `la bascula` is a scale too. */
+function shareBehindArticles(root: Map<string, Node>): void {
+  for (const [word, node] of root) {
+    if (!node.senses?.some((sense) => sense.cls === 'fill' || sense.cls === 'article')) continue;
+    if (!node.next || word.length > 3) continue;
+    for (const [next, child] of node.next) {
+      const plainWord = root.get(next);
+      if (plainWord) share(child, plainWord);
+    }
+  }
+}
+
+/** A phrase that ends in the article of a pile (`de la`) leads up to a pile's number as the article alone does. */
+function shareLastArticle(root: Map<string, Node>): void {
+  const visit = (nodes: Map<string, Node>, deep: boolean) => {
+    for (const [word, node] of nodes) {
+      const article = deep && root.get(word)?.senses?.find((sense) => sense.cls === 'pilearticle');
+      if (article && node.senses && !node.senses.includes(article)) node.senses.push(article);
+      if (node.next) visit(node.next, true);
+    }
+  };
+  visit(root, false);
+}
+
+function share(into: Node, from: Node): void {
+  if (into.senses && from.senses)
+    for (const sense of from.senses)
+      if (!into.senses.some((have) => have.cls === sense.cls && have.val === sense.val))
+        into.senses.push(sense);
+  if (into.next && from.next)
+    for (const [word, child] of into.next) {
+      const other = from.next.get(word);
+      if (other) share(child, other);
+    }
 }
 
 /** The ways a source's name may be written: its words in each language, in either order, shortened. */

@@ -33,9 +33,11 @@ function withHalf(hour: number, half: 'am' | 'pm' | undefined): number | null {
  */
 export function readClock(scan: Scan, at: number, isAfterDay: boolean): TimePiece | null {
   const { tokens, lexicon } = scan;
-  const sure = phraseAt(lexicon.clockSure, tokens, at);
   const first = tokens[at];
   if (first === undefined) return null;
+  const ofOne = first.opensLine ? phraseAt(lexicon.clockSureOfOne, tokens, at) : null;
+  const sure =
+    phraseAt(lexicon.clockSure, tokens, at) ?? (ofOne && tokens[ofOne.end]?.text === '1' ? ofOne : null);
   const isUnsure =
     sure === null &&
     (first.text === '@' || (isWord(first) && first.raw !== 'A' && lexicon.clockUnsure.has(first.text)));

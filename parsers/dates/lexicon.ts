@@ -45,6 +45,7 @@ export type DateLexicon = {
   readonly agoAfter: Phrases<true>;
   readonly units: ReadonlyMap<string, 'minute' | 'hour' | 'day' | 'week' | 'month'>;
   readonly clockSure: Phrases<true>;
+  readonly clockSureOfOne: Phrases<true>;
   readonly clockUnsure: ReadonlySet<string>;
   readonly halves: Phrases<'am' | 'pm'>;
   readonly hourWords: Phrases<true>;
@@ -132,6 +133,7 @@ function build(languages: readonly string[]): DateLexicon {
     agoAfter: phrases(marked(list((w) => w.ago.after))),
     units: new Map(entries((w) => w.units)),
     clockSure: phrases(marked(list((w) => w.clock.sure))),
+    clockSureOfOne: phrases(marked(list((w) => w.clock.sureOfOne))),
     clockUnsure: new Set(list((w) => w.clock.unsure)),
     halves: phrases([
       ...list((w) => w.clock.am).map((p): [string, 'am' | 'pm'] => [p, 'am']),

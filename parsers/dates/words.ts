@@ -55,6 +55,8 @@ export type DateWords = {
   readonly clock: {
     /** before an hour that is certainly one: `a las` */
     readonly sure: readonly string[];
+    /** before one o'clock alone, and only where it opens the line; elsewhere a number behind it names something: `a la` */
+    readonly sureOfOne: readonly string[];
     /** before an hour that may be something else: `at` */
     readonly unsure: readonly string[];
     readonly am: readonly string[];

@@ -144,7 +144,7 @@ export const cover: Reader = {
     )
       return null;
     const verb = slots.get('cover').length > 0 || slots.get('uncover').length > 0;
-    const layerToks = slots.get('layer');
+    const layerToks = slots.all.filter((one) => sense(one.tok, 'layer') !== undefined).map((one) => one.tok);
     const taken = slots.get('remove').length > 0 || slots.get('move').length > 0;
     const off =
       slots.all.some((one) => one.cls === 'prep:off') ||
@@ -153,7 +153,8 @@ export const cover: Reader = {
         layerToks.length > 0 &&
         slots.all.some((one) => one.cls === 'prep:from' || one.cls === 'prep:off' || one.cls === 'prep:of'));
     const on =
-      slots.all.some((one) => one.cls === 'prep:on' || one.cls === 'prep:to') || slots.get('add').length > 0;
+      slots.all.some((one) => ['prep:on', 'prep:to', 'prep:into', 'prep:in'].includes(one.cls)) ||
+      slots.get('add').length > 0;
     const bareTarped = layerToks.some((tok) => tok.s === 'tarped');
     if (!verb && !(layerToks.length > 0 && (off || on || bareTarped || taken))) return null;
     if (!verb && taken && !off) return null;
@@ -161,10 +162,9 @@ export const cover: Reader = {
     const layers: ('mature-compost' | 'wood-chips' | 'geotextile' | 'tarp' | 'unspecified')[] = [];
     const add = (layer: (typeof layers)[number]) => !layers.includes(layer) && layers.push(layer);
     for (const one of slots.all) {
-      if (one.cls === 'layer') {
-        const layer = sense(one.tok, 'layer') as (typeof layers)[number];
-        if (layer !== 'unspecified') add(layer);
-      }
+      // `bâche` is the sheet and the doing.
+      const layer = sense(one.tok, 'layer') as (typeof layers)[number] | undefined;
+      if (layer && layer !== 'unspecified') add(layer);
       if (one.cls === 'material') {
         const m = sense(one.tok, 'material')!;
         add(

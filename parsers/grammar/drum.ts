@@ -168,6 +168,7 @@ export const drumSetting: Reader = {
     const timed = slots.nums.filter((tok) => isTimeUnit(tok.n!.unit));
     const loose = slots.nums.filter((tok) => tok.n!.unit === null);
     if (slots.nums.length > 1 || timed.length + loose.length !== slots.nums.length) return null;
+    if (loose.some((tok) => tok.n!.fraction)) return null;
     if (timed[0]) everyMin = toMin(timed[0].n!.value, timed[0].n!.unit as 'min');
     else if (loose[0]) {
       if (!(mode === 'automatic' || slots.get('every').length > 0)) return null;

@@ -5,6 +5,7 @@ import { sense, type Tok } from '../tokens.ts';
 import { strangePlace } from '../warmth.ts';
 import { amountOf, plainAmount } from './amounts.ts';
 import { forEachPlace } from './care.ts';
+import { sliceOfTokens } from './words.ts';
 
 const SIZES = ['n', 'container', 'total', 'approx', 'net', 'gross', 'each'];
 const at = (slots: Slots, cls: string) => slots.all.findIndex((one) => one.cls === cls);
@@ -357,6 +358,13 @@ export const screening: Reader = {
         true,
       );
       if (!amount) return null;
+      // `5 barrows of fines, 1 of overs`: the second is counted like the first.
+      const like = fines.container ?? overs?.container;
+      if (like && amount.kg !== undefined && g.items.every((i) => i.cls === 'n' && i.tok.n!.unit === null)) {
+        amount.container = like;
+        amount.count = amount.value;
+        delete amount.kg;
+      }
       if (g.label === 'overs') overs = plainAmount(amount);
       else if (Object.keys(fines).length > 0) return null;
       else fines = plainAmount(amount);
@@ -470,11 +478,7 @@ function reasonAt(tokens: readonly Tok[], verb: number): { from: number; reason:
     if (words.some((word) => word.k === 'n' && word.n!.unit !== null)) continue;
     return {
       from: k,
-      reason: words
-        .map((word) => (word.k === 'p' ? '' : word.s))
-        .join(' ')
-        .replace(/ +/g, ' ')
-        .trim(),
+      reason: sliceOfTokens(words).trim(),
     };
   }
   return null;

@@ -81,7 +81,10 @@ function plannedLoad(rest: readonly Tok[], scope: Scope): Record<string, unknown
   if (order.indexOf('container') < order.indexOf('n') || n.value > 40 || !Number.isInteger(n.value))
     return null;
   void scope;
-  if (container && n.unit === null) return { load: { container, count: n.value } };
+  const counts =
+    slots.all.findIndex((one) => one.cls === 'n') < slots.all.findIndex((one) => one.cls === 'container');
+  // `cart 62, how many chips?` was weighed; `3 carts, how many chips?` is to come.
+  if (container && n.unit === null && counts) return { load: { container, count: n.value } };
   return null;
 }
 
@@ -100,7 +103,7 @@ export const plannedMix: Reader = {
 /** Status and history of a place, or of all. */
 export const placeRequest: Reader = {
   rule: 'request place',
-  on: ['req', 'about', 'turn', 'water', 'cover', 'need', 'screen'],
+  on: ['req', 'about', 'turn', 'turnname', 'ready', 'water', 'cover', 'need', 'screen'],
   read(tokens, scope) {
     for (const name of ['history', 'status'] as const) {
       const own = tokens.filter((tok) => asks(tok, name));
@@ -154,6 +157,7 @@ const ABOUT = [
   'ok',
   'gone',
   'topic',
+  'turnname',
 ];
 const WHOLE = new Set<string>([
   'status',
@@ -295,7 +299,7 @@ export const jobs: Reader = {
       const items: (string | number)[] = [];
       let broken = false;
       for (const { cls, tok } of slots.all) {
-        if (cls === 'n') {
+        if (tok.k === 'n') {
           const n = tok.n!;
           if (n.unit !== null || !Number.isInteger(n.value) || n.value < 1 || n.value > 40 || n.fraction)
             broken = true;
@@ -311,7 +315,7 @@ export const jobs: Reader = {
         items.length === 0 && slots.dates.length === 1 ? /(?:^|\s)(\d{1,2})$/.exec(slots.dates[0]!.s) : null;
       if (numbered) items.push(Number(numbered[1]));
       if (broken || items.length === 0) continue;
-      if (slots.get('place').length > 0 || slots.get('turn').length > 0) continue;
+      if (slots.get('place').some((tok) => tok.k !== 'n') || slots.get('turn').length > 0) continue;
       const book = scope.context.book;
       const numbers = items.filter((item) => typeof item === 'number');
       if (book && numbers.some((n) => (n as number) > Math.max(book.listed.length, 0))) {

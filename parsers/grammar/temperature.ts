@@ -23,6 +23,7 @@ const ACCEPTS = [
   'be',
   'squeeze!',
   'numero',
+  'between',
   'rangeword',
   'squeeze?',
   'mixed',
@@ -103,7 +104,11 @@ function piecesOf(slots: Slots, scope: Scope): Piece[] | null {
       if (place && n.unit === null && asPlace(slots, k)) pieces.push({ kind: 'place', place });
       else if (isDepth(n)) pieces.push({ kind: 'depth', cm: tidy(toCm(n.value, n.unit as 'cm')) });
       else pieces.push({ kind: 'figure', n });
-    } else if (cls === 'rangeword') pieces.push({ kind: 'link' });
+    } else if (cls === 'rangeword') {
+      // `130 and 125` are two readings; `between 40 and 43` is a range.
+      const ranged = sense(tok, 'and') === undefined || slots.get('between').length > 0;
+      if (ranged) pieces.push({ kind: 'link' });
+    }
   }
   // `135 to 140`, `entre 40 et 43`: one point with its upper value.
   for (let k = 1; k < pieces.length - 1; k++) {

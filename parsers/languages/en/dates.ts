@@ -222,6 +222,7 @@ export const datesEn: DateWords = {
   },
   clock: {
     sure: ['at about', 'at around', 'around about'],
+    sureOfOne: [],
     unsure: ['at', 'around', 'about'],
     am: ['am', 'a m', 'in the morning'],
     pm: ['pm', 'p m', 'in the afternoon', 'in the evening', 'at night'],

@@ -5,6 +5,7 @@ export const more: Words = {
   numand: 'and|n',
   be: 'is|was|are|were|been|being|its|be',
   numero: 'number|num|nr',
+  between: 'between',
   rangeword: 'to|and|thru|through',
   degree: 'hot|warm|cool',
   because: 'because|full of|too much|cause|cuz|since|for|due to|was|were|had|contaminated with|reason',

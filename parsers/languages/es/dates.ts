@@ -207,7 +207,8 @@ export const datesEs: DateWords = {
     meses: 'month',
   },
   clock: {
-    sure: ['a las', 'a la', 'como a las', 'como a la', 'alas', 'tipo', 'hacia las', 'sobre las', 'desde las'],
+    sure: ['a las', 'como a las', 'alas', 'tipo', 'hacia las', 'sobre las', 'desde las'],
+    sureOfOne: ['a la', 'como a la'],
     unsure: [],
     am: ['am', 'a m', 'de la manana', 'de la madrugada', 'por la manana', 'en la manana'],
     pm: [

@@ -3,7 +3,10 @@ import type { Words } from '../../lexicon.ts';
 /** The rest of the Spanish words: links, checks, laboratory terms, and what turns up beside a trouble. */
 export const more: Words = {
   be: 'es|esta|estan|son|fue|estaba|era|estar|ser|sigue|estuvo|quedo|amanecio',
+  numstart: 'ciento|cien',
   numero: 'numero|num|nro',
+  between: 'entre',
+  turnname: 'voltear|voltearla|voltearse|vuelta|volteo|volteada|voltearlas|darle vuelta',
   rangeword: 'a|y|hasta',
   degree: 'caliente|tibia|calientita',
   because:

@@ -204,6 +204,7 @@ export const datesFr: DateWords = {
   },
   clock: {
     sure: ['vers les', 'vers', 'aux environs de', 'sur les coups de'],
+    sureOfOne: [],
     unsure: ['a', 'des'],
     am: ['du matin', 'du mat'],
     pm: ['du soir', 'de l apres midi', 'de l aprem'],

@@ -4,6 +4,8 @@ import type { Words } from '../../lexicon.ts';
 export const more: Words = {
   be: 'est|sont|etait|etaient|c est|etre|ete|reste|rendu|etait a',
   numero: 'numero|num|nr|n°',
+  between: 'entre',
+  turnname: 'a brasser|a retourner|brasser|retourner|tourner|melanger|brassage|retournement',
   rangeword: 'a|et|jusqu a',
   degree: 'chaud|chaude|tiede|frais',
   because:
