@@ -44,12 +44,12 @@ const topicOf: Readonly<Record<DangerWhat, DangerTopic>> = {
   help: 'other',
 };
 
-/** Of two dangers of one topic in a sentence the graver one is told. */
+/** Of two dangers of one topic in a sentence the graver one is told; what the drum holds comes before any wound. */
 const gravity: readonly DangerWhat[] = [
   'caught',
   'inside-drum',
-  'hurt',
   'reaching-in',
+  'hurt',
   'unwell',
   'fire',
   'smoke',

@@ -1,4 +1,4 @@
-import type { Request, RequestName } from '#records';
+import { LANGUAGES, type Request, type RequestName } from '#records';
 import { bare, type Item, placesOf, type Reader, type Scope, take } from '../reading.ts';
 import { sense, type Tok } from '../tokens.ts';
 
@@ -378,11 +378,28 @@ export const accepts: Reader = {
   },
 };
 
+const IN_LANGUAGE: Readonly<Record<string, string>> = {
+  'in english please': 'en',
+  'en francais': 'fr',
+  'en francais svp': 'fr',
+  'francais svp': 'fr',
+  'en espanol': 'es',
+  'en espanol por favor': 'es',
+};
+
 /** `speak French`, `language: es`. */
 export const language: Reader = {
   rule: 'request language',
-  on: ['lang'],
+  on: ['lang', 'req'],
   read(tokens) {
+    const said = tokens.filter((tok) => tok.k === 'w');
+    const code = LANGUAGES.find((one) => one === said[1]?.s);
+    if (said.length === 2 && asks(said[0]!, 'language') && code) {
+      return ask({ request: 'language', to: code });
+    }
+    // `en français`, `en español`: the language stands inside the phrase.
+    const phrase = said.length === 1 ? IN_LANGUAGE[said[0]!.s] : undefined;
+    if (phrase) return ask({ request: 'language', to: phrase });
     const slots = take(tokens, ['lang', 'req', 'ask', 'intent', 'set!', 'be']);
     if (slots?.get('lang').length !== 1) return null;
     const lang = slots.get('lang')[0]!;

@@ -4,6 +4,7 @@ import type { BookRecord, Entry, NewEntry } from '#records';
 import { decide } from './decide.ts';
 import type { AddMore, Draft } from './draft.ts';
 import { withoutMedicalDetail } from './emergency.ts';
+import { languageFor, rememberSpoken } from './language.ts';
 import { makePictures } from './pictures.ts';
 import type {
   Book,
@@ -75,6 +76,7 @@ export function makeAssistant(parts: {
   function take(incoming: Incoming): Received {
     const person = personOf(incoming);
     const message = book.saveMessage(incoming, person?.id ?? null, 'done');
+    rememberSpoken(book, incoming, person);
     const { draft, committed } = startDraft(incoming, person, message);
     if (incoming.choose) press(draft);
     else if (incoming.edit !== null) readRevision(draft);
@@ -118,7 +120,7 @@ export function makeAssistant(parts: {
     const { site } = book.siteById(incoming.site);
     const settings = settingsOf(pictures.now(incoming.site), localDateOf(incoming.sentAt, site.timeZone));
     return {
-      language: person?.language ?? incoming.sender.language ?? settings.languages[0] ?? 'en',
+      language: languageFor(book, incoming, person, settings.languages),
       units: settings.units,
       dayOrder: settings.dayOrder,
       timeZone: settings.timeZone,
@@ -218,6 +220,8 @@ export function makeAssistant(parts: {
         }),
       );
     }
+    // What goes to others is said in the site's language, not in the one of whoever wrote.
+    const [first = 'en'] = settingsOf(draft.picture(), draft.today).languages;
     for (const post of draft.posts) {
       rows.push(
         book.putOut({
@@ -225,7 +229,7 @@ export function makeAssistant(parts: {
           answers: null,
           about: post.about,
           private: post.private,
-          text: words.text(post.lines, draft.manner),
+          text: words.text(post.lines, { ...draft.manner, language: first }),
           choices: [],
           picture: null,
           file: null,

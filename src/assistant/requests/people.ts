@@ -1,5 +1,6 @@
 import { LANGUAGES, type Language, type Request } from '#records';
 import type { Draft } from '../draft.ts';
+import { spokenKey } from '../language.ts';
 import { say } from '../say.ts';
 
 /** `french please`: how this person is spoken to from now on. */
@@ -19,6 +20,7 @@ export function forgetMe(draft: Draft): void {
   if (!draft.person) return;
   draft.lines.push(say('forgotten', { number: { count: draft.person.id } }));
   draft.book.forgetPerson(draft.person.id);
+  draft.book.setMemo(draft.siteId, spokenKey(draft.person.id), null);
 }
 
 /** A coordinator makes another one, as a reply to one of their messages. */

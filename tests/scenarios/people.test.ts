@@ -1,0 +1,122 @@
+import { describe, expect, test } from 'vitest';
+import { HOSPITAL, startScenario } from './harness.ts';
+
+const SAFETY = {
+  emergencyNumber: '999',
+  address: 'Fernhill, back gate',
+  isolator: 'grey box by the door',
+  firstAider: 'Rosa, 555 0100',
+};
+
+describe('in which language somebody is answered', () => {
+  test('a group reply goes in the language of the message; figures alone in that of before', () => {
+    const crew = startScenario(HOSPITAL);
+    expect(crew.ask('bac 61,5 et copeaux 12', { from: 'Luc' })).toContain('Bac 61,5 kg brut');
+    expect(crew.ask('carrito 58', { from: 'Luz' })).toContain('Carrito 58 kg bruto');
+    expect(crew.ask('cart 62.5', { from: 'Ana' })).toContain('Cart 62.5 kg gross');
+    expect(crew.ask('B 41 43', { from: 'Luc' })).toContain('Tas B');
+    expect(crew.ask('C 47', { from: 'Luz' })).toContain('Pila C');
+    expect(crew.ask('A 51', { from: 'Somebody new' })).toContain('Pile A');
+  });
+
+  test('a choice of one’s own wins over the language of the message', () => {
+    const crew = startScenario(HOSPITAL);
+    expect(crew.ask('french please', { from: 'Luc' })).toBe("D'accord, en français.");
+    expect(crew.ask('cart 61.5', { from: 'Luc' })).toContain('brut');
+    expect(crew.ask('language es', { from: 'Luc' })).toBe('Listo, en español.');
+    expect(crew.ask('turned B', { from: 'Luc' })).toContain('Volteo: pila B');
+    expect(crew.ask('en français', { from: 'Luc' })).toBe("D'accord, en français.");
+    expect(crew.ask('turned C', { from: 'Ana' })).toContain('Turned pile C');
+  });
+
+  test('what goes to the coordinators is said in the language of the site', () => {
+    const crew = startScenario(HOSPITAL);
+    const turn = crew.say('au secours, le feu dans le tas B', { from: 'Luc' });
+    expect(turn.replies[0]!.text).toMatch(/^Tout le monde recule/);
+    expect(turn.posts).toHaveLength(1);
+    expect(turn.posts[0]!.text).toMatch(/^Emergency reported by Luc: /);
+  });
+});
+
+describe('an emergency', () => {
+  const site = { ...HOSPITAL, safety: SAFETY };
+  const first = (text: string, from = 'Ana') =>
+    startScenario(site).say(text, { from }).replies[0]!.text.split('\n');
+
+  test('somebody in the drum: red stop, power, nobody in, never turned, the number, the place', () => {
+    const lines = first("Dave's arm is in the drum");
+    expect(lines[0]).toBe('PRESS THE RED STOP. Then POWER OFF at grey box by the door.');
+    expect(lines[1]).toContain('Nobody reaches or climbs in, not even to rescue.');
+    expect(lines[1]).toContain('Do not turn the drum to free anybody.');
+    expect(lines.slice(2, 5)).toEqual([
+      'Call 999 now.',
+      'Say where: Fernhill, back gate',
+      'First-aider: Rosa, 555 0100',
+    ]);
+  });
+
+  test('smoke: back, neither opened nor turned, the fire service', () => {
+    const lines = first('smoke from pile B');
+    expect(lines[0]).toBe('Everybody back, upwind. Do not open or turn it.');
+    expect(lines[1]).toBe('Call the fire service: 999.');
+  });
+
+  test('a needle: no reaching in, no tipping, lid shut, tag, aside; and what to do if pricked', () => {
+    const lines = first('needle in west kitchen cart');
+    expect(lines[0]).toBe('Do not reach in, do not tip it. Lid shut, tag it, set it aside.');
+    expect(lines[1]).toMatch(/Soap and running water, then medical help at once: hours matter/);
+  });
+
+  test('somebody pricked: soap and running water first, then medical help', () => {
+    const lines = first('Luz pricked her finger on a needle');
+    expect(lines[0]).toBe('Soap and running water, now. Then medical help at once: hours matter.');
+    expect(lines[1]).toBe('Call 999 or your clinic.');
+  });
+
+  test('gas: out, no switches, the call from a distance', () => {
+    const lines = first('strong gas smell here');
+    expect(lines[0]).toMatch(/^Out and away, upwind\. No switches/);
+    expect(lines[1]).toBe('Call 999 from a safe distance.');
+  });
+
+  test('a bare cry for help counts as danger; the word alone is the list of what can be said', () => {
+    expect(first('help!')[0]).toBe('Hurt or in danger? Stop the machines. Nobody reaches or climbs in.');
+    expect(first('¡auxilio!')[0]).toMatch(/^¿Alguien herido o en peligro\?/);
+    expect(first('help')[0]).toMatch(/^Log by texting/);
+  });
+
+  test('with nothing set, the number is "your emergency number"', () => {
+    const lines = startScenario(HOSPITAL).ask('someone is hurt').split('\n');
+    expect(lines[1]).toBe('Call your emergency number now.');
+    expect(lines.join(' ')).not.toMatch(/undefined|null|Say where|First-aider/);
+  });
+
+  test('two dangers in one message: both told, one call', () => {
+    const lines = first("smoke from pile B and Dave's arm is in the drum");
+    expect(lines[0]).toMatch(/RED STOP/);
+    expect(lines.filter((line) => line.startsWith('Call '))).toHaveLength(1);
+    expect(lines.join(' ')).toContain('Do not open or turn it.');
+  });
+
+  test('in the middle of anything, also as an answer to an older message', () => {
+    const crew = startScenario(site);
+    crew.say('cart 61.5', { id: 'm1' });
+    const turn = crew.say("Dave's arm is stuck in the drum", { replyTo: 'm1' });
+    expect(turn.replies[0]!.text).toMatch(/^PRESS THE RED STOP/);
+    expect(turn.posts.map((post) => post.about)).toEqual(['alarm']);
+  });
+
+  test('it is logged and the coordinators are told directly; medical detail stays out of group, book and exports', () => {
+    const crew = startScenario(site);
+    const words = "Dave's arm is in the drum, he is diabetic and bleeding badly";
+    const turn = crew.say(words, { from: 'Ana' });
+    expect(turn.posts).toMatchObject([{ about: 'alarm', private: true }]);
+    expect(turn.posts[0]!.text).toContain(words);
+    expect(turn.replies[0]!.text).not.toMatch(/Dave|diabetic|bleeding/);
+    const lines = crew.lines();
+    expect(lines[0]!.record).toEqual({ kind: 'problem', topic: 'injury', place: 'drum' });
+    expect(JSON.stringify(lines)).not.toMatch(/Dave|diabetic|bleeding/);
+    crew.say('Luz pricked her finger on a needle, she has hepatitis', { from: 'Ana' });
+    expect(JSON.stringify(crew.lines())).not.toMatch(/Luz|hepatitis|finger/);
+  });
+});
