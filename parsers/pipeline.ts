@@ -50,7 +50,7 @@ export function readMessage(text: string, context: ReadContext): ParsedMessage {
     return out;
   }
   const vocabulary = vocabularyFor(context);
-  const dangers = readDanger(text);
+  const danger = readDanger(text);
   const dates = commands(message, vocabulary) ? [] : datesIn(message, context, vocabulary);
   // The order matters: phrases before numbers in words (`three quarters of`), units before places (`41 C`),
   // places before corrections (`turned B, no wait C`).
@@ -120,6 +120,7 @@ export function readMessage(text: string, context: ReadContext): ParsedMessage {
       unread.push([first.a, last.b]);
     }
   }
+  const dangers = danger.filter((one) => !isOnlyNamed(one, found, text, message));
   if (dangers.length > 0) alarm(out, found, unread, dangers, tokens, message, heading);
   emit(out, found, message, context);
   for (const [a, b] of unread) {
@@ -127,6 +128,24 @@ export function readMessage(text: string, context: ReadContext): ParsedMessage {
     if (piece) out.unread.push(piece);
   }
   return out;
+}
+
+/**
+ * `set emergency number 911` tells whom to call, not that somebody must be called now. Only where the setting is
+ * read whole, and only for the number itself and the French word for a power switch: nothing said of a person.
+ */
+function isOnlyNamed(danger: Danger, found: readonly Found[], text: string, message: Plain): boolean {
+  if (!/^(?:[\d ().+-]+|sectionneur)$/i.test(text.slice(danger.start, danger.end))) return false;
+  const [a, b] = [plainAt(message, danger.start), plainAt(message, danger.end)];
+  return found.some(
+    (one) =>
+      'request' in one.item &&
+      String(one.item.request.name ?? '').startsWith('safety:') &&
+      one.a <= a &&
+      one.b >= b &&
+      // `emergency: call 911` is a cry
+      !/^(?:emergenc|urgenc)/.test(message.text.slice(one.a)),
+  );
 }
 
 /** Danger enters first, whatever else was read from its words; its place is the one named beside it. */

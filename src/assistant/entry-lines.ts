@@ -260,9 +260,26 @@ export function settingSay(record: BookRecordOf<'setting'>, _draft: Draft): Say 
   if (name === 'place') {
     const { latitude, longitude } = value as { latitude: number; longitude: number };
     const where = `${latitude.toFixed(4)}, ${longitude.toFixed(4)}`;
-    return say('setting-other', { name: { text: record.name }, value: { text: where } });
+    return say('setting-other', { name: term('setting-name', 'place'), value: { text: where } });
   }
-  return say('setting-other', { name: { text: record.name }, value: { text: plain(value) } });
+  if (name === 'summary') {
+    const { day, at } = value as { day: string; at: string };
+    return say('setting-week', { day: term('weekday', day), clock: { clock: at } });
+  }
+  if (name === 'morning') {
+    return say('setting-morning', { clock: { clock: (value as { at: string }).at } });
+  }
+  if (name === 'recipe') {
+    const { chips, food } = value as { chips: number; food: number };
+    return say('setting-ratio', { chips: { number: chips }, food: { number: food } });
+  }
+  if (name === 'accepts' && value !== null && typeof value === 'object' && !Array.isArray(value)) {
+    const [what = '', yes] = Object.entries(value)[0] ?? [];
+    return say('setting-accepts', { what: { material: what }, yes: { text: yes ? 'yes' : 'no' } });
+  }
+  if (name === 'cautions') return say('setting-cautions', { on: { text: String(value) } });
+  if (name === 'keep-messages') return say('setting-keep', { days: { count: value as number } });
+  return say('setting-other', { name: term('setting-name', record.name), value: { text: plain(value) } });
 }
 
 function plain(value: unknown): string {

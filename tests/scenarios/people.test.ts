@@ -45,12 +45,10 @@ describe('an emergency', () => {
 
   test('somebody in the drum: red stop, power, nobody in, never turned, the number, the place', () => {
     const lines = first("Dave's arm is in the drum");
-    expect(lines[0]).toBe('PRESS THE RED STOP. Then POWER OFF at grey box by the door.');
-    expect(lines[1]).toContain('Nobody reaches or climbs in, not even to rescue.');
-    expect(lines[1]).toContain('Do not turn the drum to free anybody.');
-    expect(lines.slice(2, 5)).toEqual([
-      'Call 999 now.',
+    expect(lines[0]).toBe('PRESS THE RED STOP, POWER OFF. Nobody reaches in or climbs in. Call 999 now.');
+    expect(lines.slice(1, 4)).toEqual([
       'Say where: Fernhill, back gate',
+      'Power off at: grey box by the door. Do not turn the drum to free anybody. Nobody goes in, not even to rescue.',
       'First-aider: Rosa, 555 0100',
     ]);
   });
@@ -91,10 +89,20 @@ describe('an emergency', () => {
     expect(lines.join(' ')).not.toMatch(/undefined|null|Say where|First-aider/);
   });
 
+  test('telling whom to call is a setting; calling out is not', () => {
+    const crew = startScenario(HOSPITAL);
+    expect(crew.ask('set emergency number 911')).toMatch(/^#1 Set: emergency number 911/);
+    expect(crew.ask("règle numéro d'urgence 911")).toMatch(/^#2 Réglé\s: numéro d'urgence 911/);
+    expect(crew.ask('règle sectionneur boîte grise')).toMatch(/sectionneur boîte grise/);
+    expect(crew.ask('call 911')).toMatch(/^Stop the machines/);
+    expect(crew.ask('emergency: call 911')).toMatch(/^Stop the machines/);
+    expect(crew.ask("someone's arm is in the drum")).toContain('Call 911 now.');
+  });
+
   test('two dangers in one message: both told, one call', () => {
     const lines = first("smoke from pile B and Dave's arm is in the drum");
     expect(lines[0]).toMatch(/RED STOP/);
-    expect(lines.filter((line) => line.startsWith('Call '))).toHaveLength(1);
+    expect(lines.filter((line) => /\bCall /.test(line))).toHaveLength(1);
     expect(lines.join(' ')).toContain('Do not open or turn it.');
   });
 

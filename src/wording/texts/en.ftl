@@ -315,6 +315,7 @@ setting-name-safety-isolator = power off at
 setting-name-safety-firstaider = first-aider
 setting-name-aeration = aeration
 setting-name-name = name
+setting-name-place = place
 setting-name-holds = usual load
 setting-name-bulk-density = bulk density
 

@@ -315,6 +315,7 @@ setting-name-safety-isolator = interruptor principal
 setting-name-safety-firstaider = primeros auxilios
 setting-name-aeration = aireación
 setting-name-name = nombre
+setting-name-place = lugar
 setting-name-holds = carga usual
 setting-name-bulk-density = densidad
 

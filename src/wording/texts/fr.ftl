@@ -315,6 +315,7 @@ setting-name-safety-isolator = sectionneur
 setting-name-safety-firstaider = secouriste
 setting-name-aeration = aération
 setting-name-name = nom
+setting-name-place = lieu
 setting-name-holds = charge habituelle
 setting-name-bulk-density = masse volumique
 
