@@ -8,7 +8,7 @@ import { type Mix, mixOf } from './mix/mix.ts';
 import { mixPartsOf, ownFiguresAt } from './mix/own-figures.ts';
 import { type FeedKg, feedBetween, feedOf, type Stream, streamsOf, totalsBetween } from './period.ts';
 import { isBlank } from './picture/places.ts';
-import { ruleSetOf, sanitisingOptionsOf } from './picture/proof.ts';
+import { ruleSetOf, sanitisingOptionsOf, wasHotLately } from './picture/proof.ts';
 import type {
   Batch,
   DayTotals,
@@ -34,6 +34,7 @@ export type PileLine = {
   turnedOn: string | null;
   covered: boolean;
   held: boolean;
+  /** Null without a rule set, and of a pile that is still fed and not hot. */
   proof: { verdict: 'met' | 'not-yet' | 'cannot-show'; counted: number; needed: number; unit: string } | null;
 };
 
@@ -180,7 +181,10 @@ function pileLines(
     const batch = picture.batches[id];
     if (!batch || isBlank(batch)) return [];
     const last = batch.readings.at(-1);
-    const proof = rule ? sanitising(batch, rule, options, now) : null;
+    const proof =
+      rule && (batch.state !== 'open' || wasHotLately(batch, rule, now.localDate))
+        ? sanitising(batch, rule, options, now)
+        : null;
     return [
       {
         place,

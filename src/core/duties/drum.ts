@@ -17,14 +17,15 @@ export const dischargeDrum: DutyRule = {
   find: (context) =>
     Object.values(context.picture.drums).flatMap((drum): Found[] => {
       if (drum.loads.length === 0 && !drum.level) return [];
-      const now = drumNow(drum, context.at);
       const due = dischargeDue(
         drum,
         context.at,
         { feedLitresPerDay: feedLitres(context, drum) },
         rules(context),
       );
-      if (!due || due.inDays > AHEAD_DAYS || now.litres <= 0 || letOutToday(drum, context)) return [];
+      if (!due || due.inDays > AHEAD_DAYS || letOutToday(drum, context)) return [];
+      const now = drumNow(drum, context.at);
+      if (now.litres <= 0) return [];
       return [
         {
           key: `discharge:${drum.name}`,

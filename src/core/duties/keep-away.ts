@@ -1,7 +1,7 @@
 import { dangerBand, hottestOf } from '../heat/danger-bands.ts';
 import type { Batch } from '../picture/types.ts';
 import { type Coded, coded, type DutyContext, type DutyRule } from './duty.ts';
-import { lastOf, liveBatches } from './live.ts';
+import { isReadable, lastOf, liveBatches } from './live.ts';
 
 /**
  * Why nobody may go near a pile, open it or turn it; null where nothing speaks against it. Smoke that nobody gave
@@ -15,7 +15,9 @@ export function keptAway(batch: Batch, context: DutyContext): Coded<'smoke' | 't
   const reading = lastOf(batch.readings, context);
   if (!reading) return null;
   const celsius = hottestOf(reading);
-  return celsius <= 400 && dangerBand(celsius).doNotOpen ? coded('too-hot', { celsius: { celsius } }) : null;
+  return isReadable(celsius) && dangerBand(celsius).doNotOpen
+    ? coded('too-hot', { celsius: { celsius } })
+    : null;
 }
 
 /** So hot, or smoking: nobody opens or turns it. Nothing here asks anybody to go near. */

@@ -33,3 +33,6 @@ export function everyDays({ picture, localDate }: DutyContext, name: string, usu
   const set = settingAt(picture, `every:${name}`, localDate);
   return typeof set === 'number' && set > 0 ? set : usual;
 }
+
+/** What the bands of heat are asked of: an imported book may hold anything, and a list of jobs must not fail on it. */
+export const isReadable = (celsius: number): boolean => celsius >= -50 && celsius <= 400;

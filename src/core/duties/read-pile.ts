@@ -1,10 +1,9 @@
 import type { RuleSetName } from '#records';
 import { addDays, daysBetween } from '../calendar.ts';
-import { lowestOf } from '../heat/danger-bands.ts';
 import { RULE_SET_DATA } from '../heat/rule-sets.ts';
 import { type Sanitising, sanitising } from '../heat/sanitising.ts';
-import { ruleSetOf, sanitisingOptionsOf } from '../picture/proof.ts';
-import type { Batch, PileReading } from '../picture/types.ts';
+import { ruleSetOf, sanitisingOptionsOf, wasHotLately } from '../picture/proof.ts';
+import type { Batch } from '../picture/types.ts';
 import { coded, type DutyContext, type DutyRule, type Found } from './duty.ts';
 import { safeBatches } from './keep-away.ts';
 import { everyDays, lastOf, youngSince } from './live.ts';
@@ -27,7 +26,7 @@ function found(batch: Batch, context: DutyContext): Found[] {
   const last = lastOf(batch.readings, context);
   // A pile that is still fed starts anew with every load; only one that was hot since is worth the work.
   const proof =
-    rule && (batch.state === 'closed' || isHot(last, rule, localDate))
+    rule && (batch.state === 'closed' || wasHotLately(batch, rule, localDate))
       ? sanitising(batch, rule, sanitisingOptionsOf(picture, localDate), context)
       : null;
   if (last?.localDate === localDate && !wantsAnother(proof, rule, context)) return [];
@@ -53,12 +52,6 @@ function found(batch: Batch, context: DutyContext): Found[] {
     : coded('never-read', { date: { date: since } });
   return [{ ...duty(batch, by, 2, why), canWait: true }];
 }
-
-/** Whether a reading of today or yesterday keeps a run going. */
-const isHot = (last: PileReading | null, rule: RuleSetName, localDate: string): boolean =>
-  last !== null &&
-  last.localDate >= addDays(localDate, -1) &&
-  lowestOf(last) >= RULE_SET_DATA[rule].levelCelsius;
 
 /** A rule that counts an hour asks for the next reading within it, though there was one today. */
 const wantsAnother = (proof: Sanitising | null, rule: RuleSetName | null, { at }: DutyContext): boolean =>

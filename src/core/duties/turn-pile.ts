@@ -6,7 +6,7 @@ import { ruleSetOf, sanitisingOptionsOf } from '../picture/proof.ts';
 import type { Batch } from '../picture/types.ts';
 import type { Coded, DutyContext, DutyRule, DutyWhy, Found } from './duty.ts';
 import { safeBatches } from './keep-away.ts';
-import { everyDays, lastHottest, lastOf, youngSince } from './live.ts';
+import { everyDays, isReadable, lastHottest, lastOf, youngSince } from './live.ts';
 import { noTurning } from './weather.ts';
 
 /** Two or more turns in curing, spaced. @source two turns: common practice; the spacing: common practice, no source */
@@ -35,7 +35,7 @@ export const turnPile: DutyRule = {
 function hot(batch: Batch, context: DutyContext): Due | null {
   const reading = lastOf(batch.readings, context);
   const celsius = lastHottest(batch, context);
-  if (!reading || celsius === null || celsius > 400) return null;
+  if (!reading || celsius === null || !isReadable(celsius)) return null;
   const turned = lastOf(batch.turns, context);
   if (turned && turned.at >= reading.at) return null;
   const danger = dangerBand(celsius);

@@ -1,6 +1,8 @@
 import { RULE_SETS, type RuleSetName } from '#records';
+import { addDays } from '../calendar.ts';
+import { lowestOf } from '../heat/danger-bands.ts';
 import { LAB_STANDARDS, type LabStandardName } from '../heat/labs.ts';
-import { DAY_COUNTS, type DayCount, type DepthRange } from '../heat/rule-sets.ts';
+import { DAY_COUNTS, type DayCount, type DepthRange, RULE_SET_DATA } from '../heat/rule-sets.ts';
 import { sanitising } from '../heat/sanitising.ts';
 import type { SanitisingOptions } from '../heat/stretches.ts';
 import { own } from './change.ts';
@@ -25,6 +27,13 @@ export function sanitisingOptionsOf(picture: Picture, localDate: string): Saniti
     doubtfulSince: doubt?.since ?? null,
     doubtfulUntil: doubt?.until ?? null,
   };
+}
+
+/** Whether the last reading, of today or the day before, keeps a run under a rule set going. */
+export function wasHotLately(batch: Batch, rule: RuleSetName, localDate: string): boolean {
+  const last = batch.readings.at(-1);
+  if (!last || last.localDate < addDays(localDate, -1)) return false;
+  return lowestOf(last) >= RULE_SET_DATA[rule].levelCelsius;
 }
 
 /** The laboratory standard that the site asks for; null where it asks for none. */

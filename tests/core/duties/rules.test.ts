@@ -578,6 +578,13 @@ test('the riskiest first, then by date; what is held back last', () => {
   expect(duties.at(-1)?.heldBack).not.toBeNull();
 });
 
+test('a reading that cannot be does not stop the list', () => {
+  const book = new Book();
+  book.log('2026-05-04T08:00', reading('pile B', -80));
+  book.log('2026-05-04T08:10', reading('pile C', 900));
+  expect(keys(today(book, '2026-05-04T09:00'))).toEqual([]);
+});
+
 test('a book with nothing in it asks for nothing', () => {
   expect(today(new Book(), '2026-05-04T08:00')).toEqual([]);
 });
