@@ -1,6 +1,7 @@
 import { instantOf, localDateOf } from '#core';
 import { readMessage } from '#parsers';
 import type { BookRecord, Entry, NewEntry } from '#records';
+import { sayChangedWeeks } from './changed-weeks.ts';
 import { decide } from './decide.ts';
 import type { AddMore, Draft } from './draft.ts';
 import { withoutMedicalDetail } from './emergency.ts';
@@ -86,6 +87,7 @@ export function makeAssistant(parts: {
       const context = readingContext(draft);
       decide(draft, readMessage(incoming.text, context), context);
     }
+    sayChangedWeeks(draft);
     const outgoing = putOut(draft, message);
     pictures.keep(incoming.site, committed());
     return { fresh: true, message, outgoing, entries: draft.entries };
@@ -152,6 +154,7 @@ export function makeAssistant(parts: {
         return picture;
       },
       entries: [],
+      voided: [],
       lines: [],
       choices: [],
       drawing: null,
@@ -175,6 +178,7 @@ export function makeAssistant(parts: {
         draft.entries.push(entry!);
         stale.push(entry!);
         voided.push(...(more.voids ?? []));
+        draft.voided.push(...(more.voids ?? []));
         return entry!;
       },
     };

@@ -27,6 +27,8 @@ export type Draft = {
   /** As it stands with the lines added so far. */
   picture(): Picture;
   entries: Entry[];
+  /** Numbers of the older lines that these took the place of or took back. */
+  voided: number[];
   lines: Line[];
   choices: { say: Say; act: ChoiceAct }[];
   drawing: PictureSpec | null;

@@ -6,8 +6,8 @@ export type Say = { id: string; args?: Record<string, Arg> };
 
 /** A value with what it is, so that the wording can write it in the site's units and the reader's language. */
 export type Arg =
-  /** `bare`: without its unit, beside another that has it. */
-  | { kg: number; bare?: boolean }
+  /** `bare`: without its unit, beside another that has it; `digits`: decimals in the unit shown, 2 where absent. */
+  | { kg: number; bare?: boolean; digits?: number }
   | { litres: number }
   | { celsius: number }
   | { celsiusList: number[]; points?: (string | number)[] | null; upTo?: (number | null)[] | null }

@@ -39,6 +39,7 @@ export class Conversation {
     this.#site = site;
     this.#zone = zone;
     this.#last = this.#book.memo<string>(site, 'replayed-to') ?? '';
+    this.#book.setMemo(site, 'home', { channel: CHANNEL, chat: GROUP });
   }
 
   get #book(): OpenedBook {
@@ -94,7 +95,6 @@ export class Conversation {
   #incoming(line: Line, at: string): Incoming | { error: string } {
     const from = line.from ?? 'somebody';
     const chat = line.private ? `private:${from}` : (line.chat ?? GROUP);
-    this.#book.setMemo(this.#site, 'home', { channel: CHANNEL, chat: GROUP });
     const own = line.id ?? `n${this.#book.memo<number>(this.#site, 'replay-count') ?? 1}`;
     if (line.id == null) {
       const count = this.#book.memo<number>(this.#site, 'replay-count') ?? 1;

@@ -54,9 +54,9 @@ export const daysFrom = (from: string, to: string): number =>
 
 const DIGITS = 2;
 
-export function mass(kg: number, how: Manner, withUnit = true): string {
+export function mass(kg: number, how: Manner, withUnit = true, digits = DIGITS): string {
   const unit = how.units.mass;
-  const text = number(fromKg(kg, unit), DIGITS, how);
+  const text = number(fromKg(kg, unit), digits, how);
   return withUnit ? `${text} ${unit}` : text;
 }
 

@@ -95,7 +95,7 @@ export function makeWords(
   const range = (low: string, high: string): string => (low === high ? low : `${low}–${high}`);
 
   function value(voice: Voice, arg: Arg, how: Manner): FluentVariable {
-    if ('kg' in arg) return as.mass(arg.kg, how, !arg.bare);
+    if ('kg' in arg) return as.mass(arg.kg, how, !arg.bare, arg.digits);
     if ('litres' in arg) return as.volume(arg.litres, how);
     if ('celsius' in arg) return as.temperature(arg.celsius, how);
     if ('celsiusList' in arg) return degrees(voice, arg, how);

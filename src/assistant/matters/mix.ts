@@ -129,7 +129,7 @@ function addedArgs(add: readonly Added[]): Record<string, Arg> {
     // One container is named without its number elsewhere; in an advice the number is what matters.
     one: { text: first?.count === 1 ? '1 ' : '' },
     material: { material: first?.material ?? 'wood-chips' },
-    kg: { kg: Math.round(first?.kg ?? 0) },
+    kg: { kg: first?.kg ?? 0, digits: 0 },
   };
 }
 

@@ -80,12 +80,12 @@ function beforeTipping(draft: Draft, expected: Expected[]): void {
   const [addition] = additionsOf(draft.picture(), draft.today);
   draft.lines.push(
     say(planned.from === 'published' ? 'planned-published' : 'planned', {
-      kg: { kg: Math.round(planned.expectedKg) },
-      low: { kg: Math.round(planned.lowKg) },
-      high: { kg: Math.round(planned.highKg) },
+      kg: { kg: planned.expectedKg, digits: 0 },
+      low: { kg: planned.lowKg, digits: 0 },
+      high: { kg: planned.highKg, digits: 0 },
       what: { container: add?.container ?? addition!.container, count: add?.count ?? 0 },
       one: { text: add?.count === 1 ? '1 ' : '' },
-      chips: { kg: Math.round(add?.kg ?? 0) },
+      chips: { kg: add?.kg ?? 0, digits: 0 },
     }),
   );
   draft.lines.push(...alsoAdd(adds));
@@ -127,5 +127,5 @@ export function room(draft: Draft, request: Request): void {
   if (answer.answer === 'unknown') draft.lines.push(say('room-unknown'));
   else draft.lines.push(say(answer.answer === 'yes' ? 'room-yes' : 'room-no', args));
   if (answer.answer !== 'unknown' && !answer.sure) draft.lines.push(say('room-look'));
-  draft.why.push(say('why-drum', { kg: { kg: Math.round(drumNow(drum, draft.now).kg) } }));
+  draft.why.push(say('why-drum', { kg: { kg: drumNow(drum, draft.now).kg, digits: 0 } }));
 }

@@ -91,7 +91,7 @@ function drumLines(draft: Draft, name: string): Line[] {
   if (!drum) return [say('place-unknown', { place: { place: name } })];
   const kg = drum.loads.reduce((sum, load) => sum + load.kg, 0);
   const oldest = drum.loads[0];
-  const parts: Say[] = [say('drum-holds', { place: { place: name }, kg: { kg: Math.round(kg) } })];
+  const parts: Say[] = [say('drum-holds', { place: { place: name }, kg: { kg: kg, digits: 0 } })];
   if (drum.level) {
     parts.push(
       say('drum-level', { pct: { pct: drum.level.fraction * 100 }, date: { date: drum.level.localDate } }),

@@ -59,7 +59,7 @@ function feedLines(report: WeekReport): Line[] {
   const { feed } = report;
   const lines: Line[] = [];
   const first: Say[] = [say('week-feed', { kg: { kg: feed.measuredKg }, loads: { count: feed.loads } })];
-  if (feed.estimatedKg > 0) first.push(say('week-estimated', { kg: { kg: round(feed.estimatedKg) } }));
+  if (feed.estimatedKg > 0) first.push(say('week-estimated', { kg: { kg: feed.estimatedKg } }));
   if (feed.pending > 0) first.push(say('week-pending', { count: { count: feed.pending } }));
   lines.push(feed.loads === 0 ? say('week-no-feed') : first);
   if (report.withoutSpecial) {
@@ -67,8 +67,8 @@ function feedLines(report: WeekReport): Line[] {
       lines.push(
         say('week-special', {
           material: { material },
-          kg: { kg: round(kg + estimatedKg) },
-          without: { kg: round(report.withoutSpecial.measuredKg + report.withoutSpecial.estimatedKg) },
+          kg: { kg: kg + estimatedKg },
+          without: { kg: report.withoutSpecial.measuredKg + report.withoutSpecial.estimatedKg },
         }),
       );
     }
@@ -85,9 +85,9 @@ function compareSay(feed: FeedKg, report: WeekReport): Say | null {
   const before = report.before.measuredKg + report.before.estimatedKg;
   if (report.before.loads === 0 && !report.usual) return null;
   return say('week-compared', {
-    now: { kg: round(now) },
-    before: { kg: round(before) },
-    usual: { kg: round(report.usual ? report.usual.measuredKg + report.usual.estimatedKg : 0) },
+    now: { kg: now },
+    before: { kg: before },
+    usual: { kg: report.usual ? report.usual.measuredKg + report.usual.estimatedKg : 0 },
     hasUsual: { text: report.usual ? 'yes' : 'no' },
   });
 }
@@ -101,7 +101,7 @@ function sourceSays(stream: Stream): Say[] {
         source: { text: source },
         hasSource: { text: source ? 'yes' : 'no' },
         material: { material: stream.material },
-        kg: { kg: round(kg + estimatedKg) },
+        kg: { kg: kg + estimatedKg },
       }),
     );
 }
@@ -110,7 +110,7 @@ function chipsLines(report: WeekReport): Line[] {
   const { chips, mix } = report;
   const parts: Say[] = [];
   if (chips.kg + chips.estimatedKg > 0) {
-    parts.push(say('week-chips', { kg: { kg: round(chips.kg + chips.estimatedKg) } }));
+    parts.push(say('week-chips', { kg: { kg: chips.kg + chips.estimatedKg } }));
     if (chips.perKgFeed !== null) {
       parts.push(say('week-chips-per', { ratio: { number: chips.perKgFeed, digits: 2 } }));
     }
@@ -212,7 +212,7 @@ function doneLines(report: WeekReport): Line[] {
   if (totals.removedKg > 0 || totals.removedLitres > 0) {
     parts.push(
       totals.removedKg > 0
-        ? say('week-removed', { kg: { kg: round(totals.removedKg) } })
+        ? say('week-removed', { kg: { kg: totals.removedKg } })
         : say('week-removed-litres', { litres: { litres: totals.removedLitres } }),
     );
   }
@@ -234,8 +234,8 @@ function yearLines(report: YearSoFar): Line[] {
   const { feed, targetKg } = report;
   const total = feed.measuredKg + feed.estimatedKg;
   const lines: Line[] = [];
-  const first: Say[] = [say('year-feed', { kg: { kg: round(total) }, from: { date: report.from } })];
-  if (feed.estimatedKg > 0) first.push(say('week-estimated', { kg: { kg: round(feed.estimatedKg) } }));
+  const first: Say[] = [say('year-feed', { kg: { kg: total }, from: { date: report.from } })];
+  if (feed.estimatedKg > 0) first.push(say('week-estimated', { kg: { kg: feed.estimatedKg } }));
   if (targetKg !== null && report.donePct !== null) {
     first.push(say('year-target', { pct: { pct: report.donePct }, tonnes: { tonnes: targetKg / 1000 } }));
   } else first.push(say('year-no-target'));
@@ -250,14 +250,14 @@ function yearLines(report: YearSoFar): Line[] {
     );
   }
   if (report.neededPerWeekKg !== null && report.pace !== 'reached') {
-    lines.push(say('year-needed', { kg: { kg: Math.round(report.neededPerWeekKg) } }));
+    lines.push(say('year-needed', { kg: { kg: report.neededPerWeekKg, digits: 0 } }));
   }
   for (const cap of report.caps) {
     if (cap.over) {
       lines.push(
         say('year-cap', {
           per: { term: cap.per, of: 'per' },
-          kg: { kg: round(cap.kg) },
+          kg: { kg: cap.kg },
           cap: { kg: cap.capKg },
         }),
       );
@@ -265,6 +265,3 @@ function yearLines(report: YearSoFar): Line[] {
   }
   return lines;
 }
-
-/** To the tenth: enough for a week, and the same on a calculator. */
-const round = (kg: number): number => Math.round(kg * 10) / 10;

@@ -761,7 +761,8 @@ handover-head = { $count ->
   }
 handover-earlier = … and { $count } before these.
 line-sum = Together { $kg } net
-week-changed = That changes the week of { $week } already sent: { $kg } more or less.
+week-changed-more = That makes the week of { $week }, already sent, { $kg } more.
+week-changed-less = That makes the week of { $week }, already sent, { $kg } less.
 
 ## Week and year
 pace-ahead = ahead of the target

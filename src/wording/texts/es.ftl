@@ -761,7 +761,8 @@ handover-head = { $count ->
   }
 handover-earlier = … y { $count } antes de estas.
 line-sum = En total { $kg } neto
-week-changed = Eso cambia la semana de { $week } ya enviada: { $kg } más o menos.
+week-changed-more = La semana de { $week }, ya enviada, queda con { $kg } más.
+week-changed-less = La semana de { $week }, ya enviada, queda con { $kg } menos.
 
 ## Semana y año
 pace-ahead = por delante de la meta

@@ -761,7 +761,8 @@ handover-head = { $count ->
   }
 handover-earlier = … et { $count } avant celles-là.
 line-sum = Ensemble { $kg } net
-week-changed = Ça change la semaine { DE($week) } déjà envoyée : { $kg } de plus ou de moins.
+week-changed-more = Ça fait { $kg } de plus pour la semaine { DE($week) }, déjà envoyée.
+week-changed-less = Ça fait { $kg } de moins pour la semaine { DE($week) }, déjà envoyée.
 
 ## Semaine et année
 pace-ahead = en avance sur l'objectif
