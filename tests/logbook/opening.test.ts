@@ -1,6 +1,6 @@
 import { type ChildProcess, spawn } from 'node:child_process';
 import { once } from 'node:events';
-import { chmodSync, existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { chmodSync, existsSync, mkdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { hostname } from 'node:os';
 import { join, resolve } from 'node:path';
 import Database from 'better-sqlite3';
@@ -120,6 +120,7 @@ test('a reader changes nothing', () => {
 test('a file that may not be written is told when it is opened', async () => {
   const path = join(folder(), 'site.book');
   openBook(path, { now }).close();
+  rmSync(`${path}.lock`);
   chmodSync(path, 0o444);
   chmodSync(join(path, '..'), 0o777);
   // The system's superuser may write anything: the program is started as nobody then.

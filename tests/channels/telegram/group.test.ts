@@ -165,10 +165,18 @@ test('a caption is read, an album is one message with all its pictures, and its 
     ['cart 58', 3],
   ]);
   expect(book.picturesOf(site, 2)).toHaveLength(3);
+  // An edit of the words comes under the number of the part that bears them.
+  expect(received[1]?.message).toBe(String(worded.message_id));
   expect(texts(server, group)).toEqual(['#1 61.5 kg', '#2 58 kg']);
   server.edit(worded, 'cart 59');
   await quiet();
   expect(received.at(-1)).toMatchObject({ message: String(worded.message_id), text: 'cart 59' });
+  server.photo(group, ben, { album: 'x1' });
+  server.photo(group, ben, { album: 'x2', caption: 'cart 44' });
+  await server.until('the other album', () => received.at(-1)?.text === 'cart 44');
+  await quiet();
+  // A picture that comes too late for its album is no message of its own.
+  expect(received).toHaveLength(4);
 });
 
 test('an album whose end was not waited for is in the book, and handed on at the next start', async () => {
