@@ -1,5 +1,5 @@
 // What a line, today's jobs, the week and a late line cost in an old book and in a young one.
-// Run with: npx tsx tests/bench/years-of-picture.ts [years]
+// Run with: npm run bench:years [-- years]
 import {
   addDays,
   applyEntry,

@@ -30,7 +30,7 @@ export const newBatch = (id: string, name: string, startedAt: Moment | null): Ba
   goneAt: null,
 });
 
-export const newDrum = (name: string, litres: number | null): DrumPicture => ({
+const newDrum = (name: string, litres: number | null): DrumPicture => ({
   name,
   litres,
   loads: [],

@@ -48,7 +48,7 @@ function seenBy(picture: Picture, entry: Entry): Picture {
 }
 
 /** How many days of each thing the picture keeps; older ones are asked of the book. */
-export const KEPT_DAYS = { days: 400, gone: 60, weather: 30, ended: 60, notes: 60, closures: 400 } as const;
+const KEPT_DAYS = { days: 400, gone: 60, weather: 30, ended: 60, notes: 60, closures: 400 } as const;
 
 function pruned(picture: Picture, today: string): Picture {
   const since = (days: number) => addDays(today, -days);

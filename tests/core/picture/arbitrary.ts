@@ -7,7 +7,7 @@ const source = fc.constantFrom(null, 'north kitchen', 'cafe', 'constructor');
 const kg = fc.integer({ min: 200, max: 900 }).map((tenths) => tenths / 10);
 
 /** Any line that a book can hold, in a made-up season at the site of `book.ts`. */
-export const record: fc.Arbitrary<Written> = fc.oneof(
+const record: fc.Arbitrary<Written> = fc.oneof(
   fc.record({
     kind: fc.constant('weigh-in'),
     material: fc.constantFrom('food-scraps', 'wood-chips', 'water', 'pumpkins'),
