@@ -93,6 +93,7 @@ export function readMessage(text: string, context: ReadContext): ParsedMessage {
       const said = tok.k === 'd' ? (tok.date!.span as SaidDate) : null;
       if (said?.heading) heading = said;
     }
+    if (sentence.opens) carry.place = null;
     const {
       readings,
       chunks,
@@ -102,15 +103,13 @@ export function readMessage(text: string, context: ReadContext): ParsedMessage {
       const own = dateOf(reading, read, chunks);
       for (const item of reading.items) {
         const [a, b] = edges(reading, read);
-        found.push({
-          item,
-          a,
-          b,
-          at: a,
-          rule: reading.rule,
-          date: own ?? heading,
-          carried: !own && heading !== null,
-        });
+        const date = own ?? heading;
+        if ('record' in item && item.record.kind !== 'weather' && date?.future) {
+          // What is dated ahead has not happened: a plan, no entry.
+          unread.push([a, b]);
+          continue;
+        }
+        found.push({ item, a, b, at: a, rule: reading.rule, date, carried: !own && heading !== null });
       }
     }
     for (const chunk of chunks) {
@@ -123,6 +122,7 @@ export function readMessage(text: string, context: ReadContext): ParsedMessage {
   const dangers = danger.filter((one) => !isOnlyNamed(one, found, text, message));
   if (dangers.length > 0) alarm(out, found, unread, dangers, tokens, message, heading);
   emit(out, found, message, context);
+  if (dangers.length > 0) out.requests = out.requests.filter((one) => one.request !== 'help');
   for (const [a, b] of unread) {
     const piece = sliceOf(message, a, b).trim();
     if (piece) out.unread.push(piece);

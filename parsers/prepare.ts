@@ -120,7 +120,12 @@ export function units(tokens: readonly Tok[], context: ReadContext): Tok[] {
       out.pop();
     }
     const word = out.at(-1);
-    if (word && sense(word, 'minus') !== undefined && out.at(-2)?.k !== 'n' && n.value >= 0) {
+    if (
+      word &&
+      sense(word, 'minus') !== undefined &&
+      (out.at(-2)?.k !== 'n' || sense(out.at(-3), 'pilehead') !== undefined) &&
+      n.value >= 0
+    ) {
       n.value = -n.value;
       n.negative = true;
       n.byWord = word.a;
@@ -160,6 +165,13 @@ export function units(tokens: readonly Tok[], context: ReadContext): Tok[] {
     if (unit) {
       n.unit = unit.unit;
       end = unit.end - 1;
+      // `twenty-three pounds and a half`
+      const plus = sense(tokens[end + 1], 'plus');
+      if (plus !== undefined && n.to === undefined) {
+        n.value += Number(plus);
+        n.decimals = 1;
+        end++;
+      }
       const minor = tokens[end + 1];
       if (minor?.k === 'n' && n.to === undefined) {
         const small = unitAt(tokens, end + 2, minor, context);
@@ -571,7 +583,7 @@ function labelOf(
   if (label.k !== 'w') return null;
   const spoken = sense(label, 'letter');
   if (spoken) return spoken;
-  if (!isLetter(label) || head === 'drum') return null;
+  if (!isLetter(label) || head === 'drum' || label.accented) return null;
   // `pile a chauffe`, `pile a 45`: an `a` after the head is the letter where a pile A is there.
   const letter = label.s.toUpperCase();
   if (context.piles.includes(`${head} ${letter}`)) return letter;
@@ -586,6 +598,7 @@ function letterSenses(
   out: readonly Tok[],
   context: ReadContext,
 ): readonly Sense[] | null {
+  if (tok.accented) return null;
   const val = `pile ${tok.s.toUpperCase()}`;
   const known = context.piles.includes(val);
   const next = tokens[i + 1];

@@ -20,6 +20,8 @@ export type Scope = {
   carry: Carry;
   asked: boolean;
   nextTok?: Tok | undefined;
+  /** The token behind the next one. */
+  afterTok?: Tok | undefined;
   prevTok?: Tok | undefined;
   slipped: boolean;
 };
@@ -121,7 +123,7 @@ export function take(tokens: readonly Tok[], accepts: readonly string[], lenient
     }
     if (tok.senses.some((meaning) => ALWAYS.has(meaning.cls))) {
       const prep = sense(tok, 'prep');
-      all.push({ cls: prep ? `prep:${prep}` : sense(tok, 'and') !== undefined ? 'and' : 'fill', tok });
+      all.push({ cls: prep ? 'prep' : sense(tok, 'and') !== undefined ? 'and' : 'fill', tok });
       continue;
     }
     if (isSoft(tok)) {
@@ -146,6 +148,21 @@ export function take(tokens: readonly Tok[], accepts: readonly string[], lenient
     dates,
     unknown,
   };
+}
+
+/** Whether a slot is a link of one of these kinds: `from`, `onto`; a word may be several (`de`, `en`). */
+export const isPrep = (one: { cls: string; tok: Tok }, ...kinds: readonly string[]): boolean =>
+  one.cls === 'prep' &&
+  one.tok.senses.some((meaning) => meaning.cls === 'prep' && kinds.includes(meaning.val));
+
+/** Whether a comma stands before a number whose unit was not said: it then belongs to something else. */
+export function looseBehindComma(slots: Slots): boolean {
+  let comma = false;
+  for (const { cls, tok } of slots.all) {
+    if (cls === 'sep' && tok.s === ',') comma = true;
+    if (cls === 'n' && comma && tok.n!.unit === null) return true;
+  }
+  return false;
 }
 
 /** The places among a run's slots, in order, each once. */

@@ -28,7 +28,9 @@ const WORDS = /\p{L}+/gu;
 
 /** The dates said in a message, in order; each also as a forecast where the message speaks of what is to come. */
 export function datesIn(message: Plain, context: ReadContext, vocabulary: Vocabulary): SaidDate[] {
-  const spans = findDates(message.original, [], context);
+  const spans = findDates(message.original, [], context).filter(
+    (span) => !namesPile(message.original.slice(span.start, span.end), context),
+  );
   const looksAhead =
     spans.length === 0
       ? speaksOf(message.text, vocabulary, 'weather')
@@ -45,6 +47,12 @@ export function datesIn(message: Plain, context: ReadContext, vocabulary: Vocabu
     if (!spans.some((span) => one.start < span.end && one.end > span.start))
       out.push({ ...saidDate(one, one, message), when: undefined, future: true });
   return out.sort((a, b) => a.start - b.start);
+}
+
+/** `de la 3 a la 4`: a number that names a pile is no hour of the day. */
+function namesPile(text: string, context: ReadContext): boolean {
+  const number = /^\p{L}+ \p{L}+ (\d{1,2})$/u.exec(text)?.[1];
+  return number !== undefined && !/s \d+$/.test(text) && context.piles.includes(`pile ${number}`);
 }
 
 function saidDate(span: DateSpan, ahead: DateSpan | undefined, message: Plain): SaidDate {

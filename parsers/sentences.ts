@@ -6,7 +6,7 @@ import { type Carry, type Item, isSoft, type Reader, type Scope } from './readin
 import { sense, type Tok } from './tokens.ts';
 
 /** A run of tokens that a reader took whole. */
-export type Reading = { a: number; b: number; items: Item[]; rule: string; slips: boolean; strong: boolean };
+export type Reading = { a: number; b: number; items: Item[]; rule: string; slips: readonly Tok[] };
 /** A stretch between commas, with what no reader took. */
 export type Chunk = { a: number; b: number; left: number[] };
 
@@ -93,13 +93,14 @@ export function readRuns(
         carry,
         asked: asked && j > lastComma,
         nextTok: tokens[j],
+        afterTok: tokens[j + 1],
         prevTok: tokens[i - 1],
         slipped: false,
       };
       for (const reader of readers) {
         const items = reader.read(run, scope);
         if (items && items.length > 0) {
-          found = { a: i, b: j, items, rule: reader.rule, slips: run.some((tok) => tok.slip), strong: false };
+          found = { a: i, b: j, items, rule: reader.rule, slips: [] };
           break;
         }
       }
@@ -172,8 +173,13 @@ export function readSentence(
   if (!mended) return result;
   const kept = { ...carry };
   Object.assign(carry, before);
-  const second = readRuns(mended, asked, context, carry);
-  const again = weed(mended, second);
+  const second = readRuns(mended.tokens, asked, context, carry).map((reading) => ({
+    ...reading,
+    slips: mended.slips.filter(
+      (tok) => tok.a < mended.tokens[reading.b - 1]!.b && tok.b > mended.tokens[reading.a]!.a,
+    ),
+  }));
+  const again = weed(mended.tokens, second);
   if (better(again, result)) return again;
   Object.assign(carry, kept);
   return result;
@@ -190,7 +196,7 @@ const leftOf = (result: SentenceResult) => result.chunks.reduce((sum, chunk) => 
 
 /** A reading that leans on mended words must be whole: nothing left over beside it, and company for the guess. */
 function better(again: SentenceResult, was: SentenceResult): boolean {
-  const slipped = again.readings.filter((reading) => reading.slips);
+  const slipped = again.readings.filter((reading) => reading.slips.length > 0);
   if (slipped.length === 0) return false;
   const strange = was.readings.some((reading) => reading.rule === OWN_WORD);
   if (
@@ -210,7 +216,7 @@ function worth(reading: Reading, result: SentenceResult): boolean {
   const run = tokens.slice(reading.a, reading.b);
   for (const chunk of chunks)
     if (reading.a < chunk.b && reading.b > chunk.a && chunk.left.length > 0) return false;
-  const slips = run.filter((tok) => tok.slip);
+  const { slips } = reading;
   if (
     slips.some((tok) => tok.ordinary) &&
     reading.items.some((item) => 'doubt' in item && item.doubt.why === 'no-place')
@@ -246,7 +252,7 @@ function mend(
   vocabulary: Vocabulary,
   result: SentenceResult,
   context: ReadContext,
-): Tok[] | null {
+): { tokens: Tok[]; slips: Tok[] } | null {
   let changed = false;
   const left = new Set(result.chunks.flatMap((chunk) => chunk.left));
   for (const reading of result.readings)
@@ -262,7 +268,11 @@ function mend(
     changed = true;
     return { ...tok, senses, slip: true, ordinary: isOrdinary(tok), meant: words };
   });
-  return changed ? places(units(phrasesAmong(out, vocabulary), context), context) : null;
+  if (!changed) return null;
+  const joined = phrasesAmong(out, vocabulary);
+  const slips = joined.filter((tok) => tok.slip);
+  // Mended words may be units and heads of places: both are looked for again.
+  return { tokens: places(units(joined, context), context), slips };
 }
 const NEVER_MENDED = new Set([
   'fill',

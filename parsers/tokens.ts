@@ -48,6 +48,8 @@ export type Tok = {
   slip?: boolean;
   ordinary?: boolean;
   joined?: boolean;
+  /** A single letter typed with an accent (`à`) is a word, never a pile. */
+  accented?: boolean;
   meant?: readonly string[];
 };
 
@@ -60,6 +62,7 @@ const FRACTION = /(\d{1,3})\s?\/\s?(\d{1,3})(?![\d/])/y;
 const MIXED = /(\d{1,4})(?: |-| et | and | y )(\d)\s?\/\s?(\d{1,2})(?![\d/])/y;
 const GLYPH = /(\d{0,4})\s?([½¼¾⅓⅔])/y;
 const WORD = /\p{L}+(?:'\p{L}+)*/uy;
+const FULLWIDTH = /[\uff21-\uff5a]/;
 const CODE = /\d+(?:[-./]\d+){2,}/y;
 
 const isDigit = (code: number) => code >= 48 && code <= 57;
@@ -172,6 +175,8 @@ export function scan(
       if (quote > 0) token.s = word.replaceAll("'", '');
       const typed = cased.charCodeAt(from);
       token.upper = typed >= 65 && typed <= 90;
+      if (message.map && i - from === 1 && message.original.charCodeAt(message.map[from]!) > 127)
+        token.accented = !FULLWIDTH.test(message.original[message.map[from]!]!);
       continue;
     }
     push('p', i, i + 1);
@@ -263,7 +268,7 @@ export function understand(
     let best: Node | null = first.senses ? first : null;
     let bestEnd = i + 1;
     let node: Node | undefined = first;
-    for (let j = i + 1; j < tokens.length && j < i + 8; j++) {
+    for (let j = i + 1; j < tokens.length && j < i + 14; j++) {
       const next: Tok = tokens[j]!;
       if (next.k === 'p' && next.s === '-' && tokens[j + 1]?.k === 'w') continue;
       if (next.k === 'd' || !node?.next) break;
@@ -297,6 +302,7 @@ export function understand(
         senses: best.senses,
         glued: token.glued,
         ...(token.upper && { upper: true }),
+        ...(token.accented && bestEnd === i + 1 && { accented: true }),
       });
     }
     i = bestEnd;

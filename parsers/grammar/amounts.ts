@@ -1,5 +1,5 @@
 import { isMassUnit, isVolumeUnit, type MassUnit, toKg, toLitres } from '#records';
-import { type Scope, type Slots, tidy } from '../reading.ts';
+import { looseBehindComma, type Scope, type Slots, tidy } from '../reading.ts';
 import { sense } from '../tokens.ts';
 
 /** How much was said, in one of three ways. */
@@ -18,6 +18,7 @@ export type Amount = {
  * null where there are several or one that cannot be told.
  */
 export function amountOf(slots: Slots, scope: Scope, bareIsMass = false): Amount | undefined | null {
+  if (bareIsMass && slots.get('container').length === 0 && looseBehindComma(slots)) return null;
   const containers = slots.get('container');
   const nums = slots.nums.map((tok) => tok.n!);
   if (containers.length > 1) return null;

@@ -1,6 +1,16 @@
 import type { FieldRecord } from '#records';
 import { drop } from '../plausible.ts';
-import { bare, type Item, isKnown, placesOf, type Reader, type Scope, type Slots, take } from '../reading.ts';
+import {
+  bare,
+  type Item,
+  isKnown,
+  isPrep,
+  placesOf,
+  type Reader,
+  type Scope,
+  type Slots,
+  take,
+} from '../reading.ts';
 import { sense } from '../tokens.ts';
 import { strangePlace } from '../warmth.ts';
 
@@ -71,10 +81,8 @@ export const turning: Reader = {
     const whole = tokens.some((tok) => ['all', 'both', 'many'].some((cls) => sense(tok, cls) !== undefined));
     const slots = take(tokens, ['turn', ...(whole ? ['n'] : []), 'place', ...WHOLE, 'with', 'machine']);
     if (!slots || slots.get('turn').length !== 1 || scope.asked) return null;
-    if (slots.get('machine').length > 0 && !slots.all.some((one) => one.cls === 'prep:with')) return null;
-    const into = slots.all.findIndex(
-      (one) => one.cls === 'prep:into' || one.cls === 'prep:to' || one.cls === 'prep:in',
-    );
+    if (slots.get('machine').length > 0 && !slots.all.some((one) => isPrep(one, 'with'))) return null;
+    const into = slots.all.findIndex((one) => isPrep(one, 'into') || isPrep(one, 'to') || isPrep(one, 'in'));
     const named = slots.all.map((one, k) => ({ ...one, k })).filter((one) => one.cls === 'place');
     if (
       named.some((one) =>
@@ -124,6 +132,7 @@ export const cover: Reader = {
       'move',
       'deep',
       'be',
+      'set',
     ]);
     if (!slots || scope.asked) return null;
     if (slots.get('cover').length + slots.get('uncover').length > 2) return null;
@@ -147,14 +156,15 @@ export const cover: Reader = {
     const layerToks = slots.all.filter((one) => sense(one.tok, 'layer') !== undefined).map((one) => one.tok);
     const taken = slots.get('remove').length > 0 || slots.get('move').length > 0;
     const off =
-      slots.all.some((one) => one.cls === 'prep:off') ||
+      slots.all.some((one) => isPrep(one, 'off')) ||
       slots.get('uncover').length > 0 ||
       (taken &&
         layerToks.length > 0 &&
-        slots.all.some((one) => one.cls === 'prep:from' || one.cls === 'prep:off' || one.cls === 'prep:of'));
+        slots.all.some((one) => isPrep(one, 'from') || isPrep(one, 'off') || isPrep(one, 'of')));
     const on =
-      slots.all.some((one) => ['prep:on', 'prep:to', 'prep:into', 'prep:in'].includes(one.cls)) ||
-      slots.get('add').length > 0;
+      slots.all.some((one) => isPrep(one, 'on', 'to', 'into', 'in')) ||
+      slots.get('add').length > 0 ||
+      slots.get('set').length > 0;
     const bareTarped = layerToks.some((tok) => tok.s === 'tarped');
     if (!verb && !(layerToks.length > 0 && (off || on || bareTarped || taken))) return null;
     if (!verb && taken && !off) return null;

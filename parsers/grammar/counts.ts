@@ -9,7 +9,7 @@ import { forEachPlace } from './care.ts';
 /** How much there is: `drum 3/4 full`, `chips down to 2 m3`, `pile B half full`. */
 export const level: Reader = {
   rule: 'level',
-  on: ['full', 'down-to', 'emptyadj', 'fulladj', 'drum'],
+  on: ['full', 'down-to', 'emptyadj', 'drum'],
   read(tokens, scope) {
     const slots = take(tokens, [
       'full',
@@ -23,7 +23,7 @@ export const level: Reader = {
       'be',
       'approx',
       'halfway',
-      'foreign!',
+      'drum',
     ]);
     if (!slots || scope.asked) return null;
     const places = placesOf(slots);
@@ -40,8 +40,7 @@ export const level: Reader = {
     if (places[0] && n && !full && !isVolumeUnit(n.unit) && !n.fraction && n.unit !== '%') return null;
     let amount: Record<string, unknown> | null = null;
     if (n && (n.fraction || n.unit === '%') && n.value >= 0) {
-      // `drum at 3/4` says how full it is; a pile's share does not.
-      if (!full && materials.length === 0 && !(n.fraction && places[0]?.startsWith('drum'))) return null;
+      if (!full && materials.length === 0 && !(places[0]?.startsWith('drum') && n.value <= 1)) return null;
       const fraction = n.unit === '%' ? n.value / 100 : n.value;
       if (fraction > 1)
         return full

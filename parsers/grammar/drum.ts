@@ -1,6 +1,6 @@
 import { type FieldRecord, isTimeUnit, toMin } from '#records';
 import { containerOf, drop, say, slipsOf } from '../plausible.ts';
-import { bare, type Item, isKnown, placesOf, type Reader, take } from '../reading.ts';
+import { bare, type Item, isKnown, isPrep, placesOf, type Reader, take } from '../reading.ts';
 import { sense } from '../tokens.ts';
 import { strangePlace } from '../warmth.ts';
 import { amountOf, plainAmount } from './amounts.ts';
@@ -46,12 +46,13 @@ export const discharge: Reader = {
     if (
       !out &&
       slots.get('empty').length === 0 &&
-      !slots.all.some((one) => ['prep:from', 'prep:out', 'prep:of', 'prep:off'].includes(one.cls))
+      !slots.all.some((one) => isPrep(one, 'from', 'out', 'of', 'off'))
     )
       return null;
     if (drums.length > 1 || others.length > 1) return null;
     const materials = slots.get('material').map((tok) => sense(tok, 'material'));
     if (materials.some((m) => m !== 'finished-compost' && m !== 'mature-compost')) return null;
+    if (places.includes('exit') && slots.nums.some((tok) => tok.n!.unit === null)) return null;
     const amount = amountOf(slots, scope, true);
     if (amount === null) return null;
     // `pile` is where it went; the drum is named only where the site has several.
@@ -167,6 +168,7 @@ export const drumSetting: Reader = {
     if (fanAt >= 0 && fan === undefined) return null;
     const timed = slots.nums.filter((tok) => isTimeUnit(tok.n!.unit));
     const loose = slots.nums.filter((tok) => tok.n!.unit === null);
+    if (slots.nums.some((tok) => tok.n!.fraction && tok.n!.unit === null)) return null;
     if (slots.nums.length > 1 || timed.length + loose.length !== slots.nums.length) return null;
     if (loose.some((tok) => tok.n!.fraction)) return null;
     if (timed[0]) everyMin = toMin(timed[0].n!.value, timed[0].n!.unit as 'min');

@@ -1,6 +1,16 @@
 import type { FieldRecord } from '#records';
 import { drop } from '../plausible.ts';
-import { bare, type Item, isKnown, placesOf, type Reader, type Scope, type Slots, take } from '../reading.ts';
+import {
+  bare,
+  type Item,
+  isKnown,
+  isPrep,
+  placesOf,
+  type Reader,
+  type Scope,
+  type Slots,
+  take,
+} from '../reading.ts';
 import { sense, type Tok } from '../tokens.ts';
 import { strangePlace } from '../warmth.ts';
 import { amountOf, plainAmount } from './amounts.ts';
@@ -12,7 +22,7 @@ const at = (slots: Slots, cls: string) => slots.all.findIndex((one) => one.cls =
 /** The place behind a preposition: `from C`, `onto B`. */
 function behind(slots: Slots, preps: readonly string[]): string | undefined {
   for (let k = 0; k < slots.all.length; k++) {
-    if (!preps.includes(slots.all[k]!.cls)) continue;
+    if (!isPrep(slots.all[k]!, ...preps)) continue;
     for (let j = k + 1; j < slots.all.length; j++) {
       const { cls, tok } = slots.all[j]!;
       if (cls === 'place') return sense(tok, 'place') ?? sense(tok, 'place?');
@@ -41,8 +51,8 @@ export const transfer: Reader = {
       'approx',
     ]);
     if (!slots || scope.asked) return null;
-    let from = behind(slots, ['prep:from', 'prep:out', 'prep:of', 'prep:off']);
-    const to = behind(slots, ['prep:to', 'prep:on', 'prep:into', 'prep:in']);
+    let from = behind(slots, ['from', 'out', 'of', 'off']);
+    const to = behind(slots, ['to', 'on', 'into', 'in']);
     const places = numbered(slots);
     if (!from && to && places.length === 2 && places[0] !== to) from = places[0];
     if (!from || !to || from === to || !isHeap(from) || !isHeap(to)) return null;
@@ -144,7 +154,7 @@ export const pileEvent: Reader = {
     }
     if (event === 'moved') {
       const to =
-        behind(slots, ['prep:to', 'prep:into', 'prep:on', 'prep:in']) ??
+        behind(slots, ['to', 'into', 'on', 'in']) ??
         (slots.get('relocated').length > 0 ? places[1] : undefined);
       const from = places.find((place) => place !== to);
       if (!from || !to || places.length !== 2) return null;
@@ -181,7 +191,7 @@ export const removal: Reader = {
       'contaminated?',
       'full',
       'topic?',
-      'empty',
+      ...(tokens.some((tok) => sense(tok, 'place') !== undefined) ? [] : ['empty']),
     ]);
     if (!slots || scope.asked) return null;
     const materials = [...new Set(slots.get('material').map((tok) => sense(tok, 'material')!))];
@@ -190,8 +200,7 @@ export const removal: Reader = {
     if (material && !LEAVES.includes(material)) return null;
     const verb = slots.get('remove').length > 0 || slots.get('move').length > 0;
     const out =
-      slots.all.some((one) => ['prep:out', 'prep:off'].includes(one.cls)) ||
-      slots.all.some((one) => one.cls === 'prep:from');
+      slots.all.some((one) => isPrep(one, 'out', 'off')) || slots.all.some((one) => isPrep(one, 'from'));
     const source = slots.get('source')[0];
     const sourceName = source && sense(source, 'source');
     const residue = material === 'residue';
@@ -209,9 +218,8 @@ export const removal: Reader = {
     let from: string | undefined;
     if (sourceName) {
       const k = slots.all.findIndex((one) => one.tok === source);
-      const prep = slots.all.slice(0, k).findLast((one) => one.cls.startsWith('prep:'))?.cls;
-      if (residue || prep === 'prep:from' || prep === 'prep:out' || prep === 'prep:of' || prep === 'prep:in')
-        from = sourceName;
+      const prep = slots.all.slice(0, k).findLast((one) => one.cls === 'prep');
+      if (residue || (prep && isPrep(prep, 'from', 'out', 'of', 'in'))) from = sourceName;
       else to = sourceName;
     }
     if (!material && !to) return null;

@@ -1,6 +1,16 @@
 import { isMassUnit, isVolumeUnit, type Request, RULE_SETS, toKg, toLitres } from '#records';
 import { judgeWeight } from '../plausible.ts';
-import { bare, type Item, placesOf, type Reader, type Scope, type Slots, take, tidy } from '../reading.ts';
+import {
+  bare,
+  type Item,
+  isPrep,
+  placesOf,
+  type Reader,
+  type Scope,
+  type Slots,
+  take,
+  tidy,
+} from '../reading.ts';
 import { sense, type Tok } from '../tokens.ts';
 import { sliceOfTokens } from './words.ts';
 
@@ -37,7 +47,7 @@ export const tareSetting: Reader = {
       'new',
     ]);
     if (!slots || scope.asked || slots.get('container').length !== 1) return null;
-    if (slots.all.some((one) => one.cls === 'prep:with')) return null;
+    if (slots.all.some((one) => isPrep(one, 'with'))) return null;
     const tok = slots.get('container')[0]!;
     const container = sense(tok, 'container')!;
     const nums = slots.nums.map((one) => one.n!);

@@ -28,8 +28,8 @@ export const strangeMaterial: Reader = {
       return null;
     if (
       slots.unknown.length > 1 &&
-      slots.get('add').length === 0 &&
-      slots.unknown.some((tok) => tok.s.length < 4)
+      (slots.dates.length > 0 || tokens[0]?.k !== 'n') &&
+      slots.get('source').length === 0
     )
       return null;
     const material = slots.unknown.map((tok) => tok.s).join(' ');

@@ -1,6 +1,6 @@
 import { type FieldRecord, type HeldRecord, isLengthUnit, toCm } from '#records';
 import { drop } from '../plausible.ts';
-import { type Item, type Reader, type Scope, type Slots, take, tidy } from '../reading.ts';
+import { type Item, isPrep, type Reader, type Scope, type Slots, take, tidy } from '../reading.ts';
 import { type Num, sense, type Tok } from '../tokens.ts';
 import { judgeReading } from '../warmth.ts';
 import { alternatives } from './weigh-in.ts';
@@ -8,6 +8,7 @@ import { alternatives } from './weigh-in.ts';
 const ACCEPTS = [
   'check',
   'done',
+  'about',
   'n',
   'place',
   'point',
@@ -118,7 +119,10 @@ function piecesOf(slots: Slots, scope: Scope): Piece[] | null {
       low.kind === 'figure' &&
       high.kind === 'figure' &&
       low.n.to === undefined &&
-      high.n.to === undefined
+      high.n.to === undefined &&
+      high.n.value > low.n.value &&
+      high.n.value - low.n.value <= 30 &&
+      low.n.value >= 5
     ) {
       pieces.splice(k - 1, 3, {
         kind: 'figure',
@@ -210,11 +214,7 @@ function readPieces(pieces: Piece[], slots: Slots, scope: Scope, tokens: readonl
       before.length > 0 &&
       !slots.all.some(
         (o) =>
-          o.cls === 'prep:in' ||
-          o.cls === 'prep:at' ||
-          o.cls === 'prep:on' ||
-          o.cls === 'prep:for' ||
-          o.cls === 'tempword',
+          isPrep(o, 'in') || isPrep(o, 'at') || isPrep(o, 'on') || isPrep(o, 'for') || o.cls === 'tempword',
       ) &&
       before.every((p) => (p as { n: Num }).n.unit === null)
     )

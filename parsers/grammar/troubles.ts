@@ -1,6 +1,16 @@
 import { type FieldRecord, PROBLEM_TOPICS, type ProblemTopic } from '#records';
 import { drop } from '../plausible.ts';
-import { bare, type Item, isSoft, placesOf, type Reader, type Scope, type Slots, take } from '../reading.ts';
+import {
+  bare,
+  type Item,
+  isPrep,
+  isSoft,
+  placesOf,
+  type Reader,
+  type Scope,
+  type Slots,
+  take,
+} from '../reading.ts';
 import { sense, type Tok } from '../tokens.ts';
 import { amountOf } from './amounts.ts';
 
@@ -57,6 +67,7 @@ export const problem: Reader = {
         'sink',
         'gloss',
         'squeeze',
+        'because',
       ],
       2,
     );
@@ -66,7 +77,9 @@ export const problem: Reader = {
       slots.get('material').some((tok) => sense(tok, 'material') === 'residue') &&
       topics.length === 0 &&
       placesOf(slots).length > 0 &&
-      slots.all.some((one) => one.cls === 'prep:on' || one.cls === 'prep:in' || one.cls === 'seen');
+      slots.all.some(
+        (one) => isPrep(one, 'on') || isPrep(one, 'in') || one.cls === 'seen' || one.cls === 'because',
+      );
     const topic = strewn ? ('contamination' as const) : chiefOf(topics);
     if (!topic) return null;
     const places = placesOf(slots);
@@ -80,6 +93,12 @@ export const problem: Reader = {
       slots.get('pilehead').length > 0 ||
       slots.get('fan').length > 0;
     if (topic === 'fault' && !anchored) return null;
+    if (
+      topic === 'fault' &&
+      places.some((place) => /^(pile|bay)/.test(place)) &&
+      slots.get('machine').length + slots.get('fan').length === 0
+    )
+      return null;
     if (topic === 'freezing' && !anchored) return null;
     if (
       topic === 'contamination' &&
@@ -203,7 +222,7 @@ export const resolved: Reader = {
 /** A job done: `swept`, `gate locked`, `20 kg weight reads 20.4`. */
 export const chore: Reader = {
   rule: 'chore',
-  on: ['chore', 'water', 'check', 'duty', 'testweight'],
+  on: ['chore', 'water', 'check', 'duty', 'testweight', 'washed'],
   read(tokens, scope) {
     const slots = take(tokens, [
       'chore',
@@ -218,6 +237,8 @@ export const chore: Reader = {
       'be',
       'ok',
       'testweight',
+      'washed',
+      'tools',
       'all',
       'many',
       'both',
@@ -279,7 +300,13 @@ export const chore: Reader = {
       });
       return [{ record: record as FieldRecord, typed: amount.typed }];
     }
-    if (slots.nums.length > 0 || slots.get('container').length > 0) return null;
+    const washedContainers = slots.get('washed').length > 0 && slots.get('container').length === 1;
+    if (
+      washedContainers
+        ? slots.nums.some((tok) => tok.n!.unit !== null)
+        : slots.nums.length > 0 || slots.get('container').length > 0
+    )
+      return null;
     if (slots.get('water').length > 0) {
       if (chores.length > 0) return null;
       if (places.some((place) => place === 'ambient' || place === 'floor' || place === 'lift')) return null;
@@ -293,6 +320,20 @@ export const chore: Reader = {
       return list.map((place) => ({
         record: bare({ kind: 'chore' as const, chore: 'watered', place }) as FieldRecord,
       }));
+    }
+    if (
+      slots.get('washed').length === 1 &&
+      chores.length === 0 &&
+      slots.get('machine').length + slots.get('fan').length === 0
+    ) {
+      const what = places.includes('lift')
+        ? 'wash-lift'
+        : slots.get('tools').length > 0
+          ? 'clean-tools'
+          : washedContainers
+            ? 'wash-containers'
+            : null;
+      return what ? [{ record: { kind: 'chore', chore: what } }] : null;
     }
     if (chores.length === 1) {
       const place = places.find(

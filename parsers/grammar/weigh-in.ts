@@ -71,6 +71,38 @@ function ofWhichIn(
   scope: Scope,
 ): { rest: readonly Tok[]; pieces: NonNullable<WeighIn['ofWhich']> | null } {
   const at = tokens.findIndex((tok) => sense(tok, 'ofit') !== undefined);
+  // `…, 8 of fruit`: a smaller figure behind a comma with `of` and what it was.
+  const comma = tokens.findLastIndex((tok) => tok.k === 'p' && tok.s === ',');
+  const part = tokens[comma + 1];
+  const link = sense(tokens[comma + 2], 'prep');
+  if (
+    at < 0 &&
+    comma > 1 &&
+    part?.k === 'n' &&
+    (link === 'of' || link === 'from') &&
+    tokens.length - comma >= 4 &&
+    tokens.length - comma <= 5
+  ) {
+    const words = tokens
+      .slice(comma + 3)
+      .filter((tok) => tok.k === 'w' && sense(tok, 'article') === undefined);
+    const whole = tokens.slice(0, comma).findLast((tok) => tok.k === 'n');
+    const plainWord =
+      words.length === 1 &&
+      !['container', 'place', 'source', 'pilehead'].some((cls) => sense(words[0], cls) !== undefined);
+    const unit = massOf(part.n!, scope);
+    if (
+      plainWord &&
+      unit &&
+      whole &&
+      part.n!.value < whole.n!.value &&
+      tokens.slice(0, comma).some((tok) => sense(tok, 'container') !== undefined)
+    )
+      return {
+        rest: tokens.slice(0, comma),
+        pieces: [{ what: sense(words[0], 'material') ?? words[0]!.s, kg: tidy(toKg(part.n!.value, unit)) }],
+      };
+  }
   if (at < 1) return { rest: tokens, pieces: null };
   const before = tokens[at - 1]!;
   const after = tokens[at + 1];
@@ -248,13 +280,25 @@ const strangers = (slots: Slots, scope: Scope) =>
 /** A number that follows the last thing this run names belongs to what comes next: `cart 61 chips | 12`. */
 function leavesNumber(tokens: readonly Tok[], slots: Slots, scope: Scope): boolean {
   const last = slots.all.findLast(
-    (one) => one.cls !== 'sep' && one.cls !== 'fill' && one.cls !== 'and' && !one.cls.startsWith('prep'),
+    (one) => one.cls !== 'sep' && one.cls !== 'fill' && one.cls !== 'and' && one.cls !== 'prep',
   );
   if (!last) return false;
   const next = scope.nextTok;
   const tail = tokens.at(-1)!;
+  // `25kg chips | 16 kg sawdust`: a load whose weight came first asks for no other.
+  const first = slots.all.find((one) => one.cls === 'n' || one.cls === 'material' || one.cls === 'container');
+  if (last.cls === 'material' && slots.get('container').length === 0 && first?.cls === 'n') return false;
   if (tail.k === 'p')
     return (last.cls === 'material' || last.cls === 'place' || last.cls === 'source') && next?.k === 'n';
+  if (
+    last.cls === 'n' &&
+    next &&
+    next.k === 'w' &&
+    (sense(next, 'prep') === 'of' || sense(next, 'prep') === 'from') &&
+    sense(next, 'source') === undefined &&
+    sense(scope.afterTok, 'source') === undefined
+  )
+    return true;
   if (next?.k !== 'n') return false;
   return ['material', 'place', 'container', 'source', 'point'].includes(last.cls);
 }
@@ -415,6 +459,7 @@ function inContainer(
     scope,
     one,
     assumed,
+    contaminated: flags !== undefined,
     head: head as Partial<WeighIn>,
   });
 }
@@ -435,7 +480,7 @@ function tareOf(slots: Slots): Tok | undefined | null {
   for (let k = 0; k < slots.all.length; k++) {
     if (slots.all[k]!.cls !== 'tare') continue;
     const dull = (cls: string) =>
-      cls === 'fill' || cls === 'be' || cls === 'tare' || cls === 'approx' || cls.startsWith('prep');
+      cls === 'fill' || cls === 'be' || cls === 'tare' || cls === 'approx' || cls === 'prep';
     let j = k + 1;
     while (slots.all[j] && dull(slots.all[j]!.cls)) j++;
     let i = k - 1;
@@ -481,6 +526,7 @@ type Gathered = {
   scope: Scope;
   one: (n: Num, more?: Partial<WeighIn>) => { record: WeighIn; typed: string } | null;
   assumed: Assumption[];
+  contaminated: boolean;
   head: Partial<WeighIn>;
 };
 
@@ -520,7 +566,7 @@ function settle(g: Gathered): Item[] | null {
   }
   const count = g.count ?? null;
   const marked =
-    slots.get('contaminated').length > 0 && weights.length > 2
+    g.contaminated && weights.length > 2
       ? weights.slice(0, -1).findIndex((n) => n.value === weights.at(-1)!.value)
       : -1;
   if (marked >= 0 && (count === null || count === weights.length - 1)) {

@@ -2,9 +2,9 @@ import type { Words } from '../../lexicon.ts';
 
 /** What people do on a compost site, in English. */
 export const doings: Words = {
-  turn: 'turned|flipped|turning done on|gave a turn|gave a turn to|turned over|forked over|re turned|returned pile|rotated pile|tuned|turned the|turnd|turned by hand|turned with the loader|just turned|aerated|got turned|was turned|were turned|have been turned|has been turned|been turned|finished turning|done turning|turning|turn done',
+  turn: 'turned|flipped|turning done on|gave a turn|gave a turn to|turned over|forked over|re turned|tuned|turned the|turnd|turned by hand|turned with the loader|just turned|aerated|got turned|was turned|were turned|have been turned|has been turned|been turned|finished turning|done turning|turning|turn done',
   cover:
-    'covered|capped|blanketed|tucked in|covered up|re covered|recovered|coverd|is covered|was covered|are covered|got covered|covering|under cover|put the cover on|put a cover on|put cover on|put covers on|cover on|covered with|topped with|topped|layered',
+    'covered|capped|blanketed|tucked in|covered up|re covered|recovered|coverd|is covered|was covered|are covered|got covered|covering|under cover|put the cover on|put a cover on|put cover on|put covers on|cover on|covered with|topped with|topped|layered|layer of|a layer of',
   'cover:tarp': 'tarped|tarped over|tarped up',
   uncover:
     'uncovered|untarped|took the cover off|took cover off|cover off|covers off|pulled the cover off|removed the cover|took covers off|opened up|cover removed|unwrapped|take off the cover|pulled back the cover|uncoverd',
@@ -36,6 +36,9 @@ export const doings: Words = {
   add: 'added|add|put in|mixed|mixed in|mixd|loaded|tipped in|put|in|threw in|dumped in|tossed in|blended|fed|layered in|went in|into the mix|mix|with|plus|load|loaded in|topped up with|dumped|tipped|received|got|brought in|came in|brought|arrived|dropped off|took in|bulked|bulked with|mixing|emptied|collected|picked up|weighed|weighed in|weighed in at|weighs|weigh|weight|weighing|wt|log|logged|intake|input|in today|filled|fed in|today in|weighs in at|logging|record|scale says|on the scale|comes to|came to|clocked|chucked in|scaled|worth of|new',
   water:
     'watered|wet down|hosed|hosed down|soaked down|sprinkled|watering done|gave water|gave water to|misted|added water|added water to|sprayed|gave it a drink|wetted|wetted down|watered down|irrigated|put water on|sprayed water on|gave some water',
+  washed:
+    'washed|rinsed|hosed|hosed down|hosed out|hosed off|cleaned|cleaned out|scrubbed|scrubbed out|washed out|rinsed out|washed down|disinfected|sanitized|sanitised|pressure washed|power washed',
+  tools: 'tools|shovels|forks|tool|pitchforks|rakes|spades',
   'chore:sweep':
     'swept|swept up|sweeping done|floor swept|swept the floor|swept floor|swept the pad|swept up the pad|sweeped|swept around|brushed up|swept pad|pad swept|sweeped up|broomed|swept out|did the sweeping|floors swept|swept the slab|swept and tidied',
   'chore:wash-lift':
@@ -73,7 +76,7 @@ export const doings: Words = {
   'speed:low': 'low|slow|on low|min speed|minimum|low speed|to low',
   'speed:high': 'high|fast|full|max|full speed|on high|full blast|maximum|high speed|on full|to high',
   'speed:off': 'off|stopped',
-  fan: 'fan|the fan|blower|fans|ventilator|air fan',
+  fan: 'fan|blower|fans|ventilator|air fan',
   'down-to':
     'down to|left|remaining|only|still have|have|in stock|on hand|about|low|out of|running low|we have|got left|weve got|stock|stock of|up to|now at|level|is at|are at|at|sitting at|left of|pile of|remains|stock at',
   hourword: 'hours|hrs|hr|hour|h|man hours|person hours|work hours|volunteer hours|labour hours|labor hours',

@@ -8,7 +8,8 @@ export const more: Words = {
   between: 'between',
   rangeword: 'to|and|thru|through',
   degree: 'hot|warm|cool',
-  because: 'because|full of|too much|cause|cuz|since|for|due to|was|were|had|contaminated with|reason',
+  because:
+    'because|full of|too much|cause|cuz|since|for|due to|was|were|had|contaminated with|reason|packed with|loaded with',
   testweight:
     'weight reads|kg weight reads|test weight|check weight|weight read|known weight|calibration weight|weight shows|weight showed|weight weighs|weight says|weight came up|test block|standard weight|reference weight|test weight reads|weight comes up|weight',
   'analyte:pH': 'ph',

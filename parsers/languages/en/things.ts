@@ -42,14 +42,14 @@ export const things: Words = {
   fines: 'fines|screened|unders|fine',
   'pilehead:pile': 'pile|piles|heap|heaps|windrow|windrows|pil|batch|stack|row',
   'pilehead:bay': 'bay|bays|stall no',
-  'pilehead:drum': 'drum|drums|tumbler|vessel|composter|digester|the machine',
+  'pilehead:drum': 'drum|drums|tumbler|vessel|composter|digester',
   many: 'piles|heaps|windrows|bays|drums|batches',
   'place:exit':
     'exit|outlet|discharge end|drum exit|exit end|out end|drum outlet|discharge chute|exit of the drum',
   'place:ambient':
     'ambient|amb|air|air temp|outside|outside temp|outdoor|outdoors|ambient temp|ambient air|outside air|air temperature|ambient temperature|outdoor temp|ambiant|shade temp|ambt|ambnt',
-  'place:floor': 'floor|pad|slab|the floor|work floor|concrete|tipping floor|receiving area',
-  'place:lift': 'lift|cart lift|tipper|bin lift|bin lifter|cart tipper|hoist|lifter|bin tipper|the lift',
+  'place:floor': 'floor|pad|slab|work floor|concrete|tipping floor|receiving area',
+  'place:lift': 'lift|cart lift|tipper|bin lift|bin lifter|cart tipper|hoist|lifter|bin tipper',
   'point:top': 'top|upper|tops',
   'point:middle': 'middle|mid|center|centre|midle|mids|mdl|halfway',
   'point:bottom': 'bottom|btm|bot|lower|base|bttm',
@@ -57,14 +57,14 @@ export const things: Words = {
   'point:south': 'south|south side|south end|sth|s side|s end',
   'point:east': 'east|east side|east end|e side|e end',
   'point:west': 'west|west side|west end|w side|w end',
-  'point:front': 'front|front end|the front',
-  'point:back': 'back|rear|back end|the back',
+  'point:front': 'front|front end',
+  'point:back': 'back|rear|back end',
   'point:core': 'core|heart|inside|deep inside',
   'point:edge': 'edge|edges|outer|side edge|outer edge',
   'layer:geotextile':
     'geotextile|geo textile|fabric|fleece|compost fleece|geo|textile|breathable cover|breathable fabric|geo fabric|landscape fabric|compost cover|geotex|geotextil',
   'layer:tarp':
-    'tarp|tarps|tarpaulin|tarpaulins|plastic sheet|plastic sheeting|poly sheet|blue tarp|silage cover|the tarp',
+    'tarp|tarps|tarpaulin|tarpaulins|plastic sheet|plastic sheeting|poly sheet|blue tarp|silage cover',
   'layer:unspecified': 'cover|covers|lid|blanket|cap',
   'feel:dry':
     'dry|too dry|very dry|bone dry|dusty|parched|dried out|pretty dry|a bit dry|bit dry|crumbly|way too dry|dry as a bone|drying out|on the dry side|kinda dry|fairly dry|dryish|really dry|so dry|super dry|gone dry',
@@ -93,12 +93,12 @@ export const things: Words = {
   'topic:spill':
     'spill|spilled|spilt|spillage|tipped over|knocked over|tipped all over|spills|dumped over|fell over and spilled',
   'topic:contamination':
-    'contamination|contaminated load|plastic in|glass in|plastic in the|found plastic|found a bag of|found glass|found metal|found forks|forks in|glass bottle|found cutlery|full of plastic|contaminents|plastic everywhere|lots of plastic|bag of plastic|plastic bag in|found|plastic mixed in|lots of plastics|glass found|broken glass|styrofoam|glass|foil|metal',
+    'contamination|contaminated load|plastic in|glass in|plastic in the|found plastic|found a bag of|found glass|found metal|found forks|forks in|glass bottle|found cutlery|contaminents|plastic everywhere|lots of plastic|bag of plastic|plastic bag in|found|plastic mixed in|lots of plastics|glass found|broken glass|styrofoam|glass|foil|metal',
   'topic:complaint': 'complaint|complained|complaining|complaints|complains',
   contaminated:
-    'contaminated|contam|contamd|contaminated with plastic|dirty load|had plastic in it|plastic in it|with plastic in it|contaminants in it|had plastic|plastic inside|full of plastic|lots of plastic in it|contamination in it|contaminated load|some plastic in it|with contamination|had forks in it|had glass in it|has plastic in it|w plastic in it|contaminatd|contaminted|plastic bags in it|plastic mixed in|had contamination|some contamination|contamination|has contamination|glass in it',
+    'contaminated|contam|contamd|contaminated with plastic|dirty load|had plastic in it|plastic in it|with plastic in it|contaminants in it|had plastic|plastic inside|lots of plastic in it|contamination in it|contaminated load|some plastic in it|with contamination|had forks in it|had glass in it|has plastic in it|w plastic in it|contaminatd|contaminted|plastic bags in it|plastic mixed in|had contamination|some contamination|contamination|has contamination|glass in it',
   machine:
-    'fan|the fan|blower|aerator|motor|engine|gearbox|belt|chain|door|hatch|lid|paddle|paddles|pump|hose|scale|scales|thermometer|probe|thermo|loader|tractor|skid steer|screener|screen|trommel|chipper|shredder|gate|sensor|panel|control panel|e stop|stop button|emergency stop|wheel|tire|tyre|light|lights|grinder|mixer|auger|conveyor|hydraulics|winch|cable|tap|sink|pressure washer|hinge|roller|rollers|bearing|wheel bearing|stop switch|estop|timer|display|remote|cart wheel|bin wheel',
+    'fan|blower|aerator|motor|engine|gearbox|belt|chain|door|hatch|lid|paddle|paddles|pump|hose|scale|scales|thermometer|probe|thermo|loader|tractor|skid steer|screener|screen|trommel|chipper|shredder|gate|sensor|panel|control panel|e stop|stop button|emergency stop|wheel|tire|tyre|light|lights|grinder|mixer|auger|conveyor|hydraulics|winch|cable|tap|sink|pressure washer|hinge|roller|rollers|bearing|wheel bearing|stop switch|estop|timer|display|remote|cart wheel|bin wheel',
   person:
     'neighbour|arborist|arborists|tree guys|tree guy|tree service|tree crew|truck|driver|city|town crew|delivery guy|farmer|supplier|company|contractor|neighbor|neighbours|neighbors|neighbour next door|resident|residents|visitor|visitors|lady|guy|man|woman|someone|somebody|nurse|nurses|staff|patient|patients|people|crew|volunteer|volunteers|student|students|person|helper|helpers|colleagues|workers|of us|folk|hands',
   'weather:rain':

@@ -2,9 +2,9 @@ import type { Words } from '../../lexicon.ts';
 
 /** What people do on a compost site, in Spanish. */
 export const doings: Words = {
-  turn: 'volteamos|voltee|volteada|volteado|volteo|di vuelta|dimos vuelta|dimos vuelta a|di vuelta a|removimos|removi|giramos|volteadas|le di vuelta|le di vuelta a|le dimos vuelta a|revolvimos|revolvi|se volteo|volteamos la pila|ya volteamos|voltee la|volteo de|le dimos vuelta|volteados|vuelta a|airee|aireamos|aireada|voltearon|revuelta|removida|vire|viramos|ya voltee|ya se volteo|dimos la vuelta a|di la vuelta a|le di la vuelta a|le dimos la vuelta a|ya esta volteada|fue volteada|quedo volteada|revolteamos|removieron|traspaleamos|traspalee|se volteo la|se le dio vuelta a|se voltearon|estuvimos volteando|acabamos de voltear|terminamos de voltear|acabo de voltear|termine de voltear|virada|mezclada y volteada|dimos volteo a|voltiamos|voltie|se le dio vuelta|le di una vuelta a|le dimos una vuelta a',
+  turn: 'volteamos|voltee|volteada|volteado|volteo|di vuelta|dimos vuelta|dimos vuelta a|di vuelta a|removimos|removi|giramos|volteadas|le di vuelta|le di vuelta a|le dimos vuelta a|revolvimos|revolvi|se volteo|ya volteamos|voltee la|volteo de|le dimos vuelta|volteados|vuelta a|airee|aireamos|aireada|voltearon|revuelta|removida|vire|viramos|ya voltee|ya se volteo|dimos la vuelta a|di la vuelta a|le di la vuelta a|le dimos la vuelta a|ya esta volteada|fue volteada|quedo volteada|revolteamos|removieron|traspaleamos|traspalee|se volteo la|se le dio vuelta a|se voltearon|estuvimos volteando|acabamos de voltear|terminamos de voltear|acabo de voltear|termine de voltear|virada|mezclada y volteada|dimos volteo a|voltiamos|voltie|se le dio vuelta|le di una vuelta a|le dimos una vuelta a',
   cover:
-    'tapada|tapado|tapamos|tape|cubierta|cubierto|cubrimos|cubri|cubiertas|tapadas|tapo|le puse la tapa|puse la cubierta|pusimos la cubierta|se tapo|cobijamos|tapados|recubierta|ya tapamos|ya tape|tapamos con|cubri con|quedo tapada|se cubrio|le puse tapa|ya esta tapada|ya esta cubierta|quedo cubierta|cubrieron|taparon|ya cubri|ya cubrimos|puse tapa|pusimos tapa|arropamos|arrope|arropada|recubrimos|recubri',
+    'tapada|tapado|tapamos|tape|cubierta|cubierto|cubrimos|cubri|cubiertas|tapadas|tapo|le puse la tapa|puse la cubierta|pusimos la cubierta|se tapo|cobijamos|tapados|recubierta|ya tapamos|ya tape|tapamos con|cubri con|quedo tapada|se cubrio|le puse tapa|ya esta tapada|ya esta cubierta|quedo cubierta|cubrieron|taparon|ya cubri|ya cubrimos|puse tapa|pusimos tapa|arropamos|arrope|arropada|recubrimos|recubri|capa de|una capa de',
   uncover:
     'destapada|destapado|destapamos|destape|descubierta|descubrimos|quite la cubierta|quitamos la cubierta|quite la tapa|quitamos la tapa|descubri|destapadas|se destapo|destapo|sin tapar ya|quite la cobertura|quitamos la cobertura|le quite la tapa|le quitamos la tapa|le quite la cubierta|le quitamos la cubierta|destaparon|retiramos la cubierta|retire la cubierta',
   empty:
@@ -15,7 +15,7 @@ export const doings: Words = {
   relocated: 'ahora es|renombrada|ahora se llama|paso a ser|se llama ahora|se convirtio en|sera ahora',
   split:
     'dividimos|dividi|dividida|separamos|partimos|se dividio|separe|divido|partida en dos|dividido|separada|divididas|parti|se partio en dos|desdoblamos|se separo',
-  join: 'juntamos|junte|unimos|uni|juntada|combinamos|fusionamos|combine|unida|se junto|se unio|juntas|mezclamos la pila|junta|juntamos con|unimos con|fusione|fusionada|se juntaron|se unieron|combinada|combinamos con|mezclada con|unida con|unida a|junte con|incorporamos|agregamos la pila|sumamos la pila',
+  join: 'juntamos|junte|unimos|uni|juntada|combinamos|fusionamos|combine|unida|se junto|se unio|juntas|junta|juntamos con|unimos con|fusione|fusionada|se juntaron|se unieron|combinada|combinamos con|mezclada con|unida con|unida a|junte con|incorporamos',
   start:
     'empezamos|empece|iniciamos|inicie|nueva pila|comenzamos|comence|arrancamos|empieza|empezada|armamos|arme|iniciada|empezamos una nueva|empezo|hicimos|inicio de|abrimos|comenzada|empece una nueva|pila nueva|arranque|inicio|iniciamos una nueva|estrenamos|abri|hice|ya empezamos|comienza|empezando|formamos|forme|iniciando|estamos empezando|montamos|monte|creamos',
   full: 'llena|lleno|esta llena|se lleno|llenas|esta lleno|llenos|al tope|hasta el tope|repleta|llenita|hasta arriba|ya se lleno|rellena|repleto|quedo llena|llenamos|ya esta llena|retacada|a tope|bien llena|completa|topada|ya no cabe mas',
@@ -37,6 +37,9 @@ export const doings: Words = {
   add: 'agregue|agregamos|eche|echamos|puse|pusimos|mezcle|mezclamos|añadi|anadi|anadimos|metimos|meti|pese|pesamos|peso|pesa|pesaba|pesan|pesaron|entro|entraron|recibi|con|mas|vacie|cargue|cargamos|llego|llegaron|entrada|agregado|agregada|tire|ingreso|recolectamos|recogi|recogimos|traje|trajimos|revolvi con|meto|pesado|pesada|ingresaron|ponemos|agregados|agregadas|le eche|le echamos|le puse|le pusimos|le agregue|le agregamos|entra|sume|sumamos|se agrego|se agregaron|se pusieron|se puso|apunte|registra|registrar|anota|anote|ingrese|recoleccion|recolecte|mezcla de|mezclado|mezclada|llenamos|marco|marca|dio|echados|echadas|vertimos|verti|echo|llego con|vino|vinieron|traia|dejaron|dejo|trae|descargue|incorpore|en la bascula|la bascula marca|marca la bascula|se le agrego|se le agregaron|le metimos|le meti',
   water:
     'regamos|regue|regada|riego|moje|mojamos|le eche agua|rocie|rociamos|regado|agregue agua|regadas|agregamos agua|le echamos agua|eche agua|echamos agua|le puse agua|le pusimos agua|humedecimos|humedeci|le dimos agua|le di agua|se rego|regaron|di una regada a|dimos una regada a|agregue agua a|echamos agua a|eche agua a|riego de|hidratamos|regue con manguera|manguereamos|ya regue|ya regamos|le di una regada a',
+  washed:
+    'lave|lavamos|lavado|lavados|lavadas|enjuague|enjuagamos|enjuagadas|limpie|limpiamos|limpios|limpias|talle|tallamos|desinfecte|desinfectamos|lavada|limpia|limpio',
+  tools: 'herramientas|palas|herramienta|rastrillos|horquillas',
   'chore:sweep':
     'barri|barrimos|barrido|piso barrido|barri el piso|barrida|se barrio|barrimos el piso|patio barrido|barri el patio|barrimos el patio|barrimos todo|barri todo|pase la escoba|pasamos la escoba|piso ya barrido|ya barri|ya barrimos|barrido el piso|barrido el patio|escobazo|barri la plancha|barrieron|suelo barrido|barri el suelo|barrimos la plancha|quedo barrido|area barrida|barri el area',
   'chore:wash-lift':
@@ -77,7 +80,7 @@ export const doings: Words = {
   'speed:high':
     'alta|alto|rapido|maximo|en alto|al maximo|velocidad alta|en alta|high|rapida|maxima|fuerte|a toda velocidad|a alta velocidad|a tope|lo mas alto',
   'speed:off': 'apagado|apagada|off',
-  fan: 'ventilador|soplador|el ventilador|ventiladores|ventilacion|extractor',
+  fan: 'ventilador|soplador|ventiladores|ventilacion|extractor',
   'down-to':
     'queda|quedan|nos queda|nos quedan|bajo a|en existencia|tenemos|hay|nivel|solo queda|solo quedan|restan|resta|existencia de|aun hay|todavia hay|todavia quedan|ya solo quedan|ya solo hay|inventario|reserva|nomas quedan|nomas queda|nomas hay|sobran|de reserva|stock de|stock|guardados|quedan como|queda como|quedan unos|quedan unas|quedo en|apenas hay|apenas quedan|apenas queda|va en|vamos en',
   hourword: 'horas|hora|hrs|h|horas hombre|hora de trabajo|horas persona',

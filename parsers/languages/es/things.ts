@@ -44,30 +44,29 @@ export const things: Words = {
   fines: 'fino|finos|cernido|lo fino|cernida|pasante|tamizado fino',
   'pilehead:pile': 'pila|pilas|monton|montones|monticulo|hilera|hileras|camellon|monto|cama|camas',
   'pilehead:bay': 'bahia|bahias|cajon|cajones|compartimiento|compartimento|compartimientos|celda',
-  'pilehead:drum':
-    'tambor|tambores|cilindro|tambor rotatorio|compostera rotatoria|compostador|compostera|el tambor',
+  'pilehead:drum': 'tambor|tambores|cilindro|tambor rotatorio|compostera rotatoria|compostador|compostera',
   many: 'pilas|montones|bahias|hileras|tambores|cajones|camas',
-  'place:exit': 'salida|la salida|salida del tambor|boca de salida',
+  'place:exit': 'salida|salida del tambor|boca de salida',
   'place:ambient':
     'ambiente|amb|aire|afuera|exterior|temperatura ambiente|temp ambiente|ambiental|al aire|temp exterior|aire libre|ambient|temperatura exterior|temp amb|temperatura del aire|temp de afuera|temperatura de afuera|a la sombra',
-  'place:floor': 'piso|suelo|el piso|losa|plancha|patio|el suelo|plancha de concreto|area de trabajo|cemento',
+  'place:floor': 'piso|suelo|losa|plancha|patio|plancha de concreto|area de trabajo|cemento',
   'place:lift':
     'elevador|elevador de carritos|volteador|montacargas|levantador|elevador de botes|volcador|lift',
-  'point:top': 'arriba|parte de arriba|superior|tope|la parte de arriba|encima',
+  'point:top': 'arriba|parte de arriba|superior|tope|encima',
   'point:middle':
-    'centro|medio|en medio|mitad de la pila|en el centro|mid|al centro|en el medio|al medio|el centro|enmedio',
-  'point:bottom': 'abajo|fondo|parte de abajo|inferior|base|la parte de abajo|al fondo|en el fondo|la base',
+    'centro|medio|en medio|mitad de la pila|en el centro|mid|al centro|en el medio|al medio|enmedio',
+  'point:bottom': 'abajo|fondo|parte de abajo|inferior|base|al fondo|en el fondo',
   'point:north': 'norte|lado norte|al norte|nte|extremo norte',
   'point:south': 'sur|lado sur|al sur|extremo sur',
   'point:east': 'este lado|oriente|lado este|al este|extremo este',
   'point:west': 'oeste|lado oeste|poniente|al oeste|extremo oeste',
-  'point:front': 'frente|adelante|al frente|enfrente|el frente',
-  'point:back': 'atras|detras|parte de atras|la parte de atras|trasera',
-  'point:core': 'nucleo|corazon|interior|adentro|el nucleo|en el corazon|el corazon',
-  'point:edge': 'orilla|borde|orillas|el borde|la orilla|bordes|costado',
+  'point:front': 'frente|adelante|al frente|enfrente',
+  'point:back': 'atras|detras|parte de atras|trasera',
+  'point:core': 'nucleo|corazon|interior|adentro|en el corazon',
+  'point:edge': 'orilla|borde|orillas|bordes|costado',
   'layer:geotextile':
     'geotextil|tela|tela geotextil|malla|tela respirable|manta|tela transpirable|manta geotextil|geo|membrana|geotextile|cubierta respirable',
-  'layer:tarp': 'lona|lonas|lona azul|plastico negro|toldo|la lona|carpa|hule|tarp|encerado|nailon|lonita',
+  'layer:tarp': 'lona|lonas|lona azul|plastico negro|toldo|carpa|hule|tarp|encerado|nailon|lonita',
   'layer:unspecified': 'cubierta|tapa|cobertura|tapadera|cobija',
   'feel:dry':
     'seca|seco|muy seca|muy seco|demasiado seca|demasiado seco|reseca|reseco|bastante seca|polvorienta|un poco seca|resequedad|algo seca|sequita|super seca|bien seca|bien seco|esta seca|medio seca|secas|muy secas|bastante seco|algo seco|un poco seco|demasiado secas|polvosa|requeteseca|sequisima|mas seca que|resequita|muy reseca|sin humedad|quebradiza',
@@ -90,17 +89,17 @@ export const things: Words = {
   'topic:freezing':
     'congelada|congelado|congelados|congeladas|helada|helado|hielo|hecho hielo|se congelo|congelo|se helo|se congelaron|hecha hielo|tiene hielo|duro de hielo|congeladisima|con hielo',
   'topic:fault':
-    'roto|rota|descompuesto|descompuesta|atascado|atascada|atorado|atorada|no gira|no funciona|no sirve|no prende|no arranca|se trabo|se atoro|falla|fallando|trabado|trabada|averiado|averiada|no jala|hace ruido|rechina|no sube|error|alarma|no baja|quebrado|quebrada|se descompuso|se rompio|dejo de funcionar|dejo de girar|no quiere arrancar|ponchada|no enciende|se quebro|llanta ponchada|se atasco|no esta funcionando|ruido raro|tronado|tronada|quemado|quemada el motor|no abre|no cierra|tapada|se paro|se detuvo|no da vuelta|no se mueve|desinflada|no quiere prender|no quiere subir|hace un ruido raro|se zafo|suelto|doblado|doblada|rajado|rajada|se dano|danado|danada|agujerada|agujereada|agujereado|ya no funciona|ya no sirve|ya no gira|ya no prende|ya no jala|rompio|partido|partida|se partio|esta fallando|con falla|fallo|se tapo|oxidada|oxidado|esta rota|esta roto|no responde|se bloqueo|bloqueado|bloqueada|anda mal|se salio la cadena|se revento|sin pila|no cierra bien|se atora|chilla|truena',
+    'roto|rota|descompuesto|descompuesta|atascado|atascada|atorado|atorada|no gira|no funciona|no sirve|no prende|no arranca|se trabo|se atoro|falla|fallando|trabado|trabada|averiado|averiada|no jala|hace ruido|rechina|no sube|error|alarma|no baja|quebrado|quebrada|se descompuso|se rompio|dejo de funcionar|dejo de girar|no quiere arrancar|ponchada|no enciende|se quebro|llanta ponchada|se atasco|no esta funcionando|ruido raro|tronado|tronada|quemado|quemada el motor|no abre|no cierra|tapada|se paro|se detuvo|no da vuelta|no se mueve|desinflada|no quiere prender|no quiere subir|hace un ruido raro|se zafo|suelto|doblado|doblada|rajado|rajada|se dano|danado|danada|agujerada|agujereada|agujereado|ya no funciona|ya no sirve|ya no gira|ya no prende|ya no jala|rompio|esta fallando|con falla|se tapo|oxidada|oxidado|esta rota|esta roto|no responde|se bloqueo|bloqueado|bloqueada|anda mal|se salio la cadena|se revento|sin pila|no cierra bien|se atora|chilla|truena',
   'topic:power':
     'sin luz|se fue la luz|no hay luz|apagon|sin electricidad|no hay electricidad|se fue la corriente|sin corriente|corte de luz|no hay corriente|corte de energia|se boto el breaker|breaker botado|se fue la energia|sin energia|no tenemos luz|cortaron la luz|estamos sin luz|falla electrica|se boto la pastilla|salto el breaker|falla de luz|se cayo la luz|se bajo el breaker|se boto el switch',
   'topic:spill':
     'derrame|se derramo|derramado|derramada|se volteo|tirado|se cayo|volcado|volcada|se tiro|se derramaron|se tiraron|derramo|se volco|regado|se rego|regada|se me cayo|se me volteo|se me derramo|se desparramo|desparramado|tiradero|se vacio en el piso',
   'topic:contamination':
-    'contaminacion|plastico en|encontre plastico|vidrio en|encontramos plastico|lleno de plastico|encontre una bolsa|vidrio|encontre|vidrio roto|vidrios|encontramos|encontre vidrio|cubiertos en|encontramos vidrio|plastico por todos lados|mucho plastico|mucho plastico en|unicel|metal|bolsas de plastico en|bolsa de plastico en|vidrio quebrado|aluminio|hay plastico en|habia plastico en|mucha basura en',
+    'contaminacion|plastico en|encontre plastico|vidrio en|encontramos plastico|encontre una bolsa|vidrio|encontre|vidrio roto|vidrios|encontramos|encontre vidrio|cubiertos en|encontramos vidrio|plastico por todos lados|mucho plastico|mucho plastico en|unicel|metal|bolsas de plastico en|bolsa de plastico en|vidrio quebrado|aluminio|hay plastico en|habia plastico en|mucha basura en',
   'topic:complaint':
     'queja|quejas|se quejo|se quejaron|se queja|se quejan|reclamo|reclamos|se quejo de|se queja de|se andan quejando|anda quejandose|reclamo por|quejandose',
   contaminated:
-    'contaminado|contaminada|contaminados|contaminadas|con plastico|con plasticos|traia plastico|con plastico adentro|tenia plastico|venia con plastico|contaminado con plastico|lleno de plastico|llena de plastico|tiene plastico|trae plastico|tenia plasticos|con basura|contaminacion|sucio|traia basura|con vidrio|venia contaminado|venia contaminada|con bolsas de plastico|traia bolsas|tenia basura|plastico adentro|traia vidrio|tenia vidrio|con contaminantes|mucho plastico|plastico dentro|salio contaminada|salio contaminado|traia tenedores|con tenedores|con cubiertos|contaminada con plastico|traia cubiertos|con basura adentro|tenia bolsas',
+    'contaminado|contaminada|contaminados|contaminadas|con plastico|con plasticos|traia plastico|con plastico adentro|tenia plastico|venia con plastico|contaminado con plastico|tiene plastico|trae plastico|tenia plasticos|con basura|contaminacion|sucio|traia basura|con vidrio|venia contaminado|venia contaminada|con bolsas de plastico|traia bolsas|tenia basura|plastico adentro|traia vidrio|tenia vidrio|con contaminantes|mucho plastico|plastico dentro|salio contaminada|salio contaminado|traia tenedores|con tenedores|con cubiertos|contaminada con plastico|traia cubiertos|con basura adentro|tenia bolsas',
   machine:
     'ventilador|soplador|motor|engrane|banda|cadena|puerta|compuerta|bomba|manguera|bascula|balanza|termometro|sonda|cargador|tractor|criba|cernidor|trituradora|reja|porton|sensor|panel|boton de paro|paro de emergencia|rueda|llanta|luz|luces|mezcladora|llave|astilladora|ruedas|candado|tamiz|zaranda|interruptor|eje|balero|hidrolavadora|cerca|cerradura|foco|focos|malla de la criba|pala|palas|rastrillo|lavabo|fregadero|pantalla|chapa|bisagra|mango|valvula|desbrozadora|remolque|troca|camioneta',
   person:

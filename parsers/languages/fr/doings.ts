@@ -4,7 +4,7 @@ import type { Words } from '../../lexicon.ts';
 export const doings: Words = {
   turn: 'brasse|brassee|retourne|retournee|brasses|vire|viree|retournes|brassage|retournement|brassage fait|retournement fait|tourne|tournee|aere|aeree|brassé|brasser fait|est brasse|est retourne|retourne a la fourche|virees|viré de bord|mele|aeres|brassage de|retournement de|brassees|retournees|brasse au tracteur|avons brasse|avons retourne|a ete brasse|a ete retourne|ete brasse|ete retourne|ont ete brasses|ont ete retournes|on a brasse|on a retourne|fini de brasser|fini de retourner|brassage complete|retournage|retournage de|vient d etre brasse|vient d etre retourne|fourche',
   cover:
-    'couvert|couverte|recouvert|recouverte|couverts|couvertes|recouverts|recouvertes|abrie|abriee|couvre|mis la couverture|remis la couverture|mis une couverture|couverture mise|recouvert de|couvert de|couvert avec|abries|est couvert|est couverte|couvrir fait|on a couvert|on a recouvert|emballe|a couvert de|remis le couvert',
+    'couvert|couverte|recouvert|recouverte|couverts|couvertes|recouverts|recouvertes|abrie|abriee|couvre|mis la couverture|remis la couverture|mis une couverture|couverture mise|recouvert de|couvert de|couvert avec|abries|est couvert|est couverte|couvrir fait|on a couvert|on a recouvert|emballe|a couvert de|remis le couvert|couche de|une couche de',
   'cover:tarp': 'bachee|bache mise|bachees',
   uncover:
     'decouvert|decouverte|decouverts|decouvertes|enleve la couverture|retire la couverture|ote la couverture|debache|debachee|debaches|enleve couverture|couverture enlevee|couverture retiree|deballe|defait la couverture',
@@ -18,7 +18,7 @@ export const doings: Words = {
     'divise|divisee|separe|separee|scinde|separe en deux|divise en deux|scindee|coupe en deux|dedouble|divisé',
   join: 'fusionne|fusionnee|joint|jointe|combine|combinee|reuni|regroupe|mis ensemble|mele ensemble|fusion|fusionnes|joints|reunis|fusionne avec|jumele|mis avec|melange avec|rassemble|reunies|combines|combine avec|jointes',
   start:
-    'commence|commencee|demarre|demarree|nouveau tas|debute|parti|partie|parti un nouveau tas|commence un nouveau tas|debut du tas|nouvelle pile|debut|part|demarrage|lance|lancee|ouvert|debut de|demarre un nouveau tas|on a parti|on a commence|creer|cree|debutee',
+    'commence|commencee|demarre|demarree|nouveau tas|debute|parti|partie|nouvelle pile|debut|part|demarrage|lance|lancee|ouvert|debut de|on a parti|on a commence|creer|cree|debutee',
   full: 'plein|pleine|est plein|rempli|remplie|plein a ras bord|pleins|pleines|est pleine|est rempli|complet|complete|plein au complet|bien plein|ras bord|a pleine capacite|au complet|combles|comble',
   finish:
     'fini|finie|termine|terminee|finis|finies|est fini|est finie|est termine|est terminee|acheve|achevee|a fini de murir|fini de murir|completee|a termine',
@@ -37,7 +37,10 @@ export const doings: Words = {
     'sorti|sortie|sortis|sorties|donne|donnee|donnes|parti|partie|partis|parties|envoye|envoyee|envoyes|pris par|ramasse|livre a|livre au|emporte|emportee|retire|retiree|retires|enleve|enlevee|enleves|envoye a|donne a|donne au|epandu|epandue|etendu|parti pour|parti au|parti a|au depotoir|jete|jetee|evacue|pompe|pompee|vidange|distribue|distribues|distribuee|ramasses|pige|trie|tries|etendue|expedie|livre aux|donnes aux|vendu|vendus|remis a|remis au|ote|apporte a|apporte au|mis au rebut|mis aux ordures|mis au chemin|recupere par|utilise|charge|cede|remis aux|offert|offerts|sorti de|pompé',
   add: 'ajoute|ajoutee|ajoutes|mis|mise|melange|melangee|verse|rajoute|mets|charge|entre|rentre|pese|pesee|pesait|pesent|poids|recu|mis dans|arrive|note|entree|avec|plus|brasse avec|melanges|rentree|log|j ai mis|on a mis|mele avec|incorpore|pesé a|vide|verse dans|pèse|pesees|entrees|rempli|vient de|amene|apporte|ramasse|recolte|recoltee|recuperes|recupere|apportes|collecte|collectes|jete dedans|ajouté de|poids de|intrant|intrants|ajoutees|rajoutes|enregistre|inscris|inscrire|arrivees|arrives|recus|recue|monte a|indique|au poids|balance dit|apres pesee|versee|verses|mises|apporte par|peses|peser|jviens de peser|viens de peser',
   water:
-    'arrose|arrosee|arroses|arrosage|arrosage fait|ajoute de l eau|mis de l eau|donne de l eau|humecte|humidifie|vaporise|arrosees|rajoute de l eau|verse de l eau|humidifiee|on a arrose|boyaute|mouille',
+    'arrose|arrosee|arroses|arrosage|arrosage fait|ajoute de l eau|mis de l eau|donne de l eau|humecte|humidifie|vaporise|arrosees|rajoute de l eau|arrosage de|verse de l eau|humidifiee|mis de l eau sur|ajoute de l eau sur|on a arrose|boyaute|mouille',
+  washed:
+    'lave|laves|lavee|lavees|rince|rinces|rincees|nettoye|nettoyes|nettoyee|nettoyees|desinfecte|desinfectes|frotte|frottes',
+  tools: 'outils|pelles|fourches|outil|rateaux|pelle',
   'chore:sweep':
     'balaye|balayee|balayage|balaye le plancher|passe le balai|plancher balaye|balai passe|balayer fait|balaye la dalle|dalle balayee|coup de balai|donne un coup de balai|balayage fait|balayé partout|sol balaye|balayes|aire balayee|plancher est balaye|donne un coup de balai|passe un coup de balai|balaye le sol|coup de balai donne|balaye le beton',
   'chore:wash-lift':
@@ -78,7 +81,7 @@ export const doings: Words = {
   'speed:high':
     'haut|haute|fort|rapide|max|maximum|au maximum|haute vitesse|a haut|a high|au max|high|pleine vitesse|au plus fort|forte|elevee|eleve|a fond|grande vitesse|au plus haut|vitesse rapide|au fort|vitesse haute|a haute vitesse',
   'speed:off': 'arrete|arretee|ferme|fermee|eteint|off|a off',
-  fan: 'ventilateur|fan|soufflerie|ventilation|ventilo|la fan|le ventilateur|souffleur|ventil|ventilateurs',
+  fan: 'ventilateur|fan|soufflerie|ventilation|ventilo|souffleur|ventil|ventilateurs',
   'down-to':
     'reste|il reste|rendu a|rendus a|descendu a|en reste|reste environ|il en reste|stock|en stock|niveau|encore|en reserve|il nous reste|on a|il y a|plus que|rendu|rendus|baisse a|reserve|reserve de|est a|sont a|a|tas de|inventaire|reste juste|juste|reste plus que|il reste juste|seulement|tombe a|stock de|en bas de|il reste a peu pres|reste a peu pres|il en reste a peu pres|il reste environ',
   hourword: 'heures|heure|h|hres|heures personnes|heures de travail|hrs|heures de benevolat|heures personne',

@@ -57,7 +57,7 @@ export const more: Words = {
   done: 'fait|faite|fini|termine|complete|faites|faits|c est fait',
   self: 'moi|je|nous|on|seul|seule',
   'amend:change': 'change|corrige|remplace|modifie|changer',
-  'amend:instead': 'au lieu de|plutot que|a la place de|pas|au lieu du',
+  'amend:instead': 'au lieu de|plutot que|a la place de|au lieu du',
   'amend:':
     'c etait|devrait etre|aurait du etre|je voulais dire|c est|en fait|c etait plutot|en fait c etait|mets|le dernier c etait|ca devrait etre|ca aurait du etre|plutot|erreur|correction|c etait bien|erreur c etait|je me suis trompe|je me suis trompe c etait|desole|pardon|oups|faute de frappe|la derniere c etait|le dernier etait|lire|il fallait lire|faut lire',
   was: 'etait|est|c est|c etait',

@@ -40,30 +40,28 @@ export const things: Words = {
   fines: 'fin|tamise|fins|passant|passants|fines',
   'pilehead:pile': 'tas|pile|piles|andain|andains|amas|lot|rang',
   'pilehead:bay': 'baie|baies|box|case|cases|compartiment|compartiments|casier|loge|travee|cellule',
-  'pilehead:drum': 'tambour|tambours|composteur rotatif|cylindre|drum|composteur|digesteur|la machine',
+  'pilehead:drum': 'tambour|tambours|composteur rotatif|cylindre|drum|composteur|digesteur|tambour rotatif',
   many: 'piles|andains|baies|les tas|tous les tas|deux tas|tambours|tas tous|compartiments|des tas',
-  'place:exit': 'sortie|la sortie|sortie du tambour|bout de sortie|sorti|sortie tambour|bout du tambour',
+  'place:exit': 'sortie|sortie du tambour|bout de sortie|sorti|sortie tambour|bout du tambour',
   'place:ambient':
     'ambiant|ambiante|amb|air ambiant|exterieur|dehors|air|temperature ambiante|temp ambiante|ext|air exterieur|temperature exterieure|temp exterieure|temp ext|t ambiante|t ext|temp amb',
-  'place:floor':
-    'plancher|dalle|sol|le plancher|la dalle|plateforme|aire|aire de travail|beton|le sol|aire de reception',
+  'place:floor': 'plancher|dalle|sol|plateforme|aire|aire de travail|beton|aire de reception',
   'place:lift':
-    'leve bac|leve bacs|elevateur|monte charge|basculeur|lift|verseur|le leve bac|hayon|leve conteneur|lève-bac|bascule bac|levebac|le lift|bascule bacs',
-  'point:top': 'haut|dessus|sommet|en haut|surface|le haut|au sommet|au dessus',
-  'point:middle': 'milieu|centre|mid|mil|au milieu|au centre|le milieu|le centre',
-  'point:bottom': 'bas|fond|dessous|en bas|le fond|le bas|base|au fond|a la base',
+    'leve bac|leve bacs|elevateur|monte charge|basculeur|lift|verseur|hayon|leve conteneur|lève-bac|bascule bac|levebac|bascule bacs',
+  'point:top': 'haut|dessus|sommet|en haut|surface|au sommet|au dessus',
+  'point:middle': 'milieu|centre|mid|mil|au milieu|au centre',
+  'point:bottom': 'bas|fond|dessous|en bas|base|au fond|a la base',
   'point:north': 'nord|cote nord|bout nord|au nord',
   'point:south': 'sud|cote sud|bout sud|au sud',
   'point:east': 'est cote|cote est|bout est|a l est',
   'point:west': 'ouest|cote ouest|bout ouest|a l ouest',
-  'point:front': 'avant|devant|en avant|l avant|le devant',
-  'point:back': 'arriere|derriere|en arriere|l arriere',
-  'point:core': 'coeur|noyau|interieur|au coeur|le coeur|dedans profond',
-  'point:edge': 'bord|cote|bords|rebord|peripherie|le bord|au bord|les bords|exterieur du tas',
+  'point:front': 'avant|devant|en avant',
+  'point:back': 'arriere|derriere|en arriere',
+  'point:core': 'coeur|noyau|interieur|au coeur|dedans profond',
+  'point:edge': 'bord|cote|bords|rebord|peripherie|au bord|exterieur du tas',
   'layer:geotextile':
     'geotextile|membrane|toile geotextile|geo|toile respirante|membrane respirante|tissu|toison|feutre|textile|membrane geotextile|voile',
-  'layer:tarp':
-    'bache|baches|toile|bache bleue|plastique noir|tarp|une bache|polythene|toile bleue|la bache|la toile|bachee',
+  'layer:tarp': 'bache|baches|toile|bache bleue|plastique noir|tarp|une bache|polythene|toile bleue|bachee',
   'layer:unspecified': 'couverture|couvercle|couvertures|housse',
   'feel:dry':
     'sec|seche|trop sec|trop seche|tres sec|tres seche|un peu sec|un peu seche|poussiereux|poussiereuse|pas mal sec|plutot sec|plutot seche|sec sec|asseche|assechee|desseche|dessechee|bien trop sec|bien sec|vraiment sec|secs|sec comme du bois|beaucoup trop sec|pas mal seche|assez sec|trop secs|super sec|sec en titi|s effrite|bien seche',
@@ -92,11 +90,11 @@ export const things: Words = {
   'topic:spill':
     'deversement|renverse|renversee|deverse|deversee|renversement|echappe par terre|renverses|tombe par terre|a verse|deversé|repandu|repandue|debordement|deborde',
   'topic:contamination':
-    'contamination|trouve du plastique|plein de plastique|trouve des ustensiles|trouve un sac|trouve du verre|vitre|verre|morceaux de verre|du verre dans|du plastique dans|plastique dans|trouve|metal|styromousse|plastique partout|sacs de plastique dans|vitre cassee|verre casse|ustensiles dans|trouvé des fourchettes|contaminants dans|beaucoup de plastique',
+    'contamination|trouve du plastique|trouve des ustensiles|trouve un sac|trouve du verre|vitre|verre|morceaux de verre|du verre dans|du plastique dans|plastique dans|trouve|metal|styromousse|plastique partout|sacs de plastique dans|vitre cassee|verre casse|ustensiles dans|trouvé des fourchettes|contaminants dans|beaucoup de plastique',
   'topic:complaint':
     'plainte|plaintes|se plaint|se plaignent|s est plaint|s est plainte|plaint|plaignent|s est plaint de|a chiale|chiale|s est plainte de|se sont plaints|ont porte plainte',
   contaminated:
-    'contamine|contaminee|contamines|contaminees|contamine avec du plastique|plastique dedans|du plastique dedans|avec du plastique|avec du plastique dedans|plein de plastique dedans|contamine par du plastique|y avait du plastique|il y avait du plastique dedans|du verre dedans|plein de plastique|sac de plastique dedans|contenait du plastique|il y avait du plastique|contamination|souille|souillee|avec des ustensiles dedans|des ustensiles dedans|y avait du plastique dedans|contaminé plastique|sale|de la vitre dedans|des sacs dedans|sacs de plastique dedans|du metal dedans|avec du verre|beaucoup de plastique dedans|avec contaminants|bourre de plastique',
+    'contamine|contaminee|contamines|contaminees|contamine avec du plastique|plastique dedans|du plastique dedans|avec du plastique|avec du plastique dedans|contamine par du plastique|y avait du plastique|il y avait du plastique dedans|du verre dedans|sac de plastique dedans|contenait du plastique|il y avait du plastique|contamination|souille|souillee|avec des ustensiles dedans|des ustensiles dedans|y avait du plastique dedans|contaminé plastique|sale|de la vitre dedans|des sacs dedans|sacs de plastique dedans|du metal dedans|avec du verre|beaucoup de plastique dedans|avec contaminants',
   machine:
     'ventilateur|fan|soufflerie|souffleur|moteur|engrenage|courroie|chaine|porte|trappe|palette|pompe|tuyau|boyau|balance|thermometre|sonde|chargeur|tracteur|tamis|crible|barriere|capteur|panneau|arret d urgence|bouton d arret|roue|pneu|lumiere|lumieres|broyeur|melangeur|vis|hydraulique|robinet|laveuse|couvercle|bouton rouge|panneau de controle|minuterie|convoyeur|roulement|laveuse a pression|evier|treuil|grille|gate|cadenas|bouton d urgence|pedale|ecran|poignee de porte|roulette|roulettes|charniere|tarare|dechiqueteuse|tamiseur|roues',
   person:
