@@ -178,7 +178,7 @@ test('a crew of twelve over eight weeks: the book holds what they said, line for
             },
           });
       } else if (kind < 0.9) {
-        const said = say(`cart ${kg} kg\nchips 12 kg\npile B 51C`);
+        const said = say(`cart ${kg} kg, chips 12 kg\npile B 51C`);
         const lines = [
           truth(by, `food-scraps ${kg}`, today),
           truth(by, 'wood-chips 12', today),
