@@ -101,6 +101,11 @@ export function readMessage(text: string, context: ReadContext): ParsedMessage {
     } = readSentence(sentence.tokens, sentence.asked, context, vocabulary, carry);
     for (const reading of readings) {
       const own = dateOf(reading, read, chunks);
+      // `mañana volteamos la 4`: what is to be done tomorrow has not been done.
+      if (own?.future && reading.items.every(isPast)) {
+        unread.push(edges(reading, read));
+        continue;
+      }
       for (const item of reading.items) {
         const [a, b] = edges(reading, read);
         const date = own ?? heading;
@@ -148,6 +153,9 @@ function isOnlyNamed(danger: Danger, found: readonly Found[], text: string, mess
   );
 }
 
+/** A record of something done, not of what the weather will be. */
+const isPast = (item: Item) => 'record' in item && item.record.kind !== 'weather';
+
 /** Danger enters first, whatever else was read from its words; its place is the one named beside it. */
 function alarm(
   out: ParsedMessage,
@@ -167,7 +175,7 @@ function alarm(
     while (to >= 0 && to < tokens.length && (tokens[to]!.a < b || tokens[to]!.k !== 'p')) to++;
     const near = from >= 0 ? tokens.slice(from, to) : [];
     const place = near
-      .map((tok) => sense(tok, 'place'))
+      .map((tok) => sense(tok, 'place') ?? (tok.n?.named ? sense(tok, 'place?') : undefined))
       .find((one) => one !== undefined && one !== 'ambient');
     const record: FieldRecord = { kind: 'problem', topic: danger.topic, ...(place && { place }) };
     for (let k = found.length - 1; k >= 0; k--) {

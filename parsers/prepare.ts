@@ -392,7 +392,9 @@ export function places(tokens: readonly Tok[], context: ReadContext): Tok[] {
       )
         k++;
       const label = tokens[k];
-      const name = label && labelOf(label, tokens[k + 1], head, context, numbered);
+      // `les 4 tas à 51`: counted piles have no letter behind them.
+      const counted = label?.s === 'a' && tokens[i - 1]?.k === 'n';
+      const name = label && !counted && labelOf(label, tokens[k + 1], head, context, numbered);
       if (name) {
         plural = sense(tok, 'many') !== undefined ? head : null;
         const val = head === 'pile' && name === '' ? head : `${head} ${name}`;
@@ -621,12 +623,18 @@ function letterSenses(
       next.n!.unit === 'F' ||
       next.n!.unit === 'deg' ||
       next.n!.unit === '%');
+  // `pas d'odeur` typed without its apostrophe
+  const elided =
+    !tok.upper && sense(tok, 'prep') !== undefined && next?.k === 'w' && /^[aeiouhy]/.test(next.s);
+  if (elided && sense(next, 'and') === undefined && sense(next, 'be') === undefined) return null;
+  if (tok.accented) return null;
   if (tok.s === 'a') {
     const bound =
       before &&
       (sense(before, 'container') !== undefined ||
         sense(before, 'material') !== undefined ||
         sense(before, 'place') !== undefined ||
+        sense(before, 'pilehead') !== undefined ||
         sense(before, 'prep') === 'at');
     const counted =
       sense(tokens[i + 2], 'container') !== undefined || sense(tokens[i + 2], 'material') !== undefined;

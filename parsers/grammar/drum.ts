@@ -55,6 +55,10 @@ export const discharge: Reader = {
     if (places.includes('exit') && slots.nums.some((tok) => tok.n!.unit === null)) return null;
     const amount = amountOf(slots, scope, true);
     if (amount === null) return null;
+    // `exit 42, emptied the drum`: a bare number before the doing belongs to something else.
+    const doing = slots.all.findIndex((one) => ['discharge', 'empty', 'move'].includes(one.cls));
+    const bareFirst = slots.all.findIndex((one) => one.cls === 'n' && one.tok.n!.unit === null);
+    if (bareFirst >= 0 && bareFirst < doing && !amount?.container) return null;
     // `pile` is where it went; the drum is named only where the site has several.
     const pile = others[0];
     if (slots.get('pilehead').length > 0 && !pile) return null;

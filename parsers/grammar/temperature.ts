@@ -25,6 +25,7 @@ const ACCEPTS = [
   'squeeze!',
   'numero',
   'between',
+  'between',
   'rangeword',
   'squeeze?',
   'mixed',

@@ -12,7 +12,7 @@ export const more: Words = {
   because:
     'porque|llenos de|llenas de|lleno de|llena de|demasiado|por|ya que|estaba|estaban|tenia|tenian|traia|traian|venian con|venia con|motivo|mucho|contaminado con|contaminada con|contaminados con|contaminadas con|con|por culpa de|debido a|razon|puro',
   testweight:
-    'pesa de|peso de prueba|pesa patron|pesa de prueba|peso patron|pesa de calibracion|peso de referencia|la pesa de|peso de|pesa|pesa de referencia|peso conocido|pesa conocida|peso de calibracion',
+    'pesa de|peso de prueba|pesa patron|pesa de prueba|peso patron|pesa de calibracion|peso de referencia|peso de|pesa|pesa de referencia|peso conocido|pesa conocida|peso de calibracion',
   'analyte:pH': 'ph',
   'analyte:E. coli': 'e coli|ecoli|e. coli|e . coli',
   'analyte:Salmonella': 'salmonela|salmonella|salmonelas',

@@ -49,7 +49,7 @@ export const talk: Words = {
   cond: 'si|cuando|en caso de|en cuanto|a menos que|siempre que|por si|cada vez que|si es que|mientras|una vez que|apenas que|hasta que|en caso que',
   ask: 'quien|que|donde|por que|como|cuanto|cuanta|cuantos|cuantas|cual|cuales|alguien|ya voltearon|cuando fue|ya|has|han|sera que|acaso|a quien|quienes|hiciste|hicieron|puedo|se puede|podemos|volteaste|tapaste|tapaste|voltearon|pesaste|pesaron|regaste|regaron|viste|vieron|sabes|saben|sabe|oigan|ustedes|llego ya|tienes|tienen|habra|adonde|oye',
   hearsay:
-    'cuaderno dice|el ano pasado|dicen que|segun|lei que|vi en|el diario dice|en las noticias|me dijo|me dijeron|mi vecino|mi vecina|antes|el registro dice|el cuaderno|la bitacora|articulo|en mi casa|mi pila|mi compost|el verano pasado|el invierno pasado|facebook|en la tele|mi mama|mi papa|mi abuela|mi hermano|mi hermana|normalmente|en teoria|por lo general|la regla|el manual|el libro|sone|sone que|el record|internet|youtube|mi jardin|mi hijo|mi hija|mi esposo|mi esposa|mi primo|mi prima|mi tio|mi tia|suegra|del ano|capacidad|en promedio|promedio|por todo el ano|la hoja dice|la etiqueta|mis|en casa|la bitacora dice|el diario|en otro sitio|escuche|oi que|aparentemente|supuestamente|se supone|idealmente',
+    'cuaderno dice|el ano pasado|dicen que|segun|lei que|vi en|el diario dice|en las noticias|me dijo|me dijeron|mi vecino|mi vecina|antes|el registro dice|el cuaderno|la bitacora|articulo|en mi casa|mi pila|mi compost|el verano pasado|el invierno pasado|facebook|en la tele|mi mama|mi papa|mi abuela|mi hermano|mi hermana|normalmente|en teoria|por lo general|la regla|el manual|el libro|sone|sone que|el record|internet|youtube|mi jardin|mi hijo|mi hija|mi esposo|mi esposa|mi primo|mi prima|mi tio|mi tia|suegra|del ano|capacidad|en promedio|promedio|por todo el ano|la hoja dice|la etiqueta|mis|en casa|la bitacora dice|el diario|en otro sitio|escuche|oi que|aparentemente|supuestamente|se supone|idealmente|letrero|letrero dice|el letrero dice|el recibo dice|cartel|periodico dice',
   money:
     '$|€|pesos|dolares|precio|cuesta|cuestan|pague|pagamos|debo dinero|vendo|barato|caro|debo|euros|dolar|lana|costo|costaron|cobran|cobra|cuota|oferta|renta|pago|te debo|me debes|gastamos|gaste|cambio de|varos|presupuesto',
   deep: 'profundidad|de profundidad|de profundo|hondo|de hondo|profundo|de fondo|bajo la superficie|de prof|adentro|hacia abajo|de espesor|a profundidad|para adentro|pa dentro',
@@ -78,7 +78,7 @@ export const talk: Words = {
   'unit:%': 'por ciento|porciento|pct',
   'numw:0': 'cero',
   'numw:1': 'uno solo',
-  'numw:2': 'dos|un par de|par de',
+  'numw:2': 'dos|par de',
   'numw:3': 'tres',
   'numw:4': 'cuatro',
   'numw:5': 'cinco',
@@ -88,7 +88,7 @@ export const talk: Words = {
   'numw:9': 'nueve',
   'numw:10': 'diez',
   'numw:11': 'once',
-  'numw:12': 'doce|una docena de|docena de|docena',
+  'numw:12': 'doce|docena de|docena',
   'numw:13': 'trece',
   'numw:14': 'catorce',
   'numw:15': 'quince',
@@ -131,9 +131,8 @@ export const talk: Words = {
   'plus:0.5': 'y medio|y media',
   'plus:0.25': 'y cuarto|y un cuarto',
   'plus:0.75': 'y tres cuartos',
-  'frac:0.5':
-    'media|medio|la mitad de una|la mitad de un|mitad|a la mitad|la mitad|a medias|mitad de una|mitad de un|la mitad de la',
-  'frac:0.25': 'un cuarto de|cuarto de|un cuarto|a un cuarto',
+  'frac:0.5': 'media|medio|mitad|a la mitad|a medias|mitad de una|mitad de un|la mitad de la',
+  'frac:0.25': 'cuarto de|un cuarto|a un cuarto',
   'frac:0.75':
     'tres cuartos de|tres cuartos|tres cuartas partes|a tres cuartos|tres cuartas partes de|3 cuartos|3 cuartos de',
   'frac:0.3333333333333333': 'un tercio de|un tercio|tercera parte|un tercio de una',
@@ -145,7 +144,7 @@ export const talk: Words = {
   'letter:C': 'ce|se',
   'letter:D': 'de',
   'letter:E': 'eh',
-  'strength:faint': 'leve|ligero|ligera|un poco|poquito|levemente|un poquito|debil|suave',
+  'strength:faint': 'leve|ligero|ligera|un poco|poquito|levemente|debil|suave',
   'strength:strong':
     'fuerte|fuertisimo|muy fuerte|horrible|feo|terrible|muchas|muchos|mucho|mucha|un monton de|bastantes|grave|bien fuerte|intenso|penetrante|insoportable|demasiado|pesado|tremendo|cabron|super fuerte|muchisimo|muchisimas|muchisimos|un chorro de|espantoso|bien feo|un chingo de|asqueroso|demasiadas|demasiados',
   more: 'otro|otra|uno mas|una mas|otro mas|otra mas|y otro|y otra|1 mas',
@@ -155,15 +154,15 @@ export const talk: Words = {
 /** What people ask for in Spanish. */
 export const asking: Words = {
   'req:today':
-    'que hay que hacer|que toca|que toca hoy|que hay para hoy|pendientes|lista|la lista|tareas|que falta|que falta hacer|que hago|que hacemos hoy|que tenemos que hacer|que toca hacer|tareas de hoy|que hay pendiente|pendientes de hoy|que hay que hacer hoy|cuales son las tareas|lista de tareas|que sigue|que me toca|que nos toca|que nos toca hoy|las tareas|que falta por hacer|que queda por hacer|que se hace hoy|que tengo que hacer|que debo hacer|que pendientes hay|que hay de pendiente|que queda pendiente|lista de hoy|la lista de hoy|que me toca hoy|que tareas hay|que hay hoy|tareas pendientes|quehaceres|cual es el plan|que hacemos|cual es el plan de hoy|que toca ahora|que mas falta|que mas hay que hacer|que tareas faltan|que tareas quedan|que cosas hay que hacer|que falta hoy|cuales son los pendientes|que esta pendiente|muestra la lista|que toca para hoy|mis tareas|hay pendientes|que hay por hacer|que se tiene que hacer',
+    'que hay que hacer|que toca|que toca hoy|que hay para hoy|pendientes|lista|tareas|que falta|que falta hacer|que hago|que hacemos hoy|que tenemos que hacer|que toca hacer|tareas de hoy|que hay pendiente|pendientes de hoy|que hay que hacer hoy|cuales son las tareas|lista de tareas|que sigue|que me toca|que nos toca|que nos toca hoy|que falta por hacer|que queda por hacer|que se hace hoy|que tengo que hacer|que debo hacer|que pendientes hay|que hay de pendiente|que queda pendiente|lista de hoy|que me toca hoy|que tareas hay|que hay hoy|tareas pendientes|quehaceres|cual es el plan|que hacemos|cual es el plan de hoy|que toca ahora|que mas falta|que mas hay que hacer|que tareas faltan|que tareas quedan|que cosas hay que hacer|que falta hoy|cuales son los pendientes|que esta pendiente|muestra la lista|que toca para hoy|mis tareas|hay pendientes|que hay por hacer|que se tiene que hacer',
   'req:week':
-    'semana|esta semana|la semana|resumen|resumen de la semana|resumen semanal|como va la semana|semanal|la semana pasada|cuanto esta semana|cuanto llevamos esta semana|total de la semana|como estuvo la semana|total semanal|cuanto hemos recibido esta semana|como vamos esta semana|semana pasada|cuanto recibimos esta semana|informe semanal|numeros de la semana|total de esta semana|que tal la semana|cuanto juntamos esta semana|cuanto recolectamos esta semana|el resumen|el resumen de la semana|cuanto entro esta semana|reporte semanal|dame la semana|como nos fue esta semana|resumen de esta semana',
+    'semana|esta semana|resumen|resumen de la semana|resumen semanal|como va la semana|semanal|cuanto esta semana|cuanto llevamos esta semana|total de la semana|como estuvo la semana|total semanal|cuanto hemos recibido esta semana|como vamos esta semana|semana pasada|cuanto recibimos esta semana|informe semanal|numeros de la semana|total de esta semana|que tal la semana|cuanto juntamos esta semana|cuanto recolectamos esta semana|cuanto entro esta semana|reporte semanal|dame la semana|como nos fue esta semana|resumen de esta semana',
   'req:year':
-    'ano|este ano|el ano|cuanto llevamos este ano|cuanto hemos recibido este ano|total del ano|en lo que va del ano|cuanto va del ano|total anual|cuanto en el ano|como vamos este ano|cuanto hemos recolectado este ano|cuanto llevamos en el ano|cuanto llevamos|cuanto este ano|cuanto hemos recibido en el ano|resumen anual|resumen del ano|cuanto hemos compostado este ano|como va el ano|cuanto nos falta para la meta|como vamos con la meta|cuanto recibimos este ano|total de este ano|cuanto hemos juntado este ano|acumulado del ano|cuantas libras llevamos este ano|cuantas toneladas llevamos|cuantas toneladas llevamos este ano|lo que va del ano|cuantas libras este ano|cuantas toneladas este ano|cuanto llevamos de la meta|cuanto desperdicio llevamos este ano|cuanta comida llevamos este ano|cuanto se ha recibido este ano|vamos bien con la meta|cuanto llevamos en total este ano|cuanto hemos desviado este ano',
+    'ano|este ano|cuanto llevamos este ano|cuanto hemos recibido este ano|total del ano|en lo que va del ano|cuanto va del ano|total anual|cuanto en el ano|como vamos este ano|cuanto hemos recolectado este ano|cuanto llevamos en el ano|cuanto llevamos|cuanto este ano|cuanto hemos recibido en el ano|resumen anual|resumen del ano|cuanto hemos compostado este ano|como va el ano|cuanto nos falta para la meta|como vamos con la meta|cuanto recibimos este ano|total de este ano|cuanto hemos juntado este ano|acumulado del ano|cuantas libras llevamos este ano|cuantas toneladas llevamos|cuantas toneladas llevamos este ano|lo que va del ano|cuantas libras este ano|cuantas toneladas este ano|cuanto llevamos de la meta|cuanto desperdicio llevamos este ano|cuanta comida llevamos este ano|cuanto se ha recibido este ano|vamos bien con la meta|cuanto llevamos en total este ano|cuanto hemos desviado este ano',
   'req:mine':
     'que registre|que anote|mis registros|mis entradas|que he registrado|que he anotado|mis apuntes|que apunte|lo que registre|muestrame lo que registre|que meti yo|que registre yo|mis anotaciones|que registre hoy|que anote hoy|que puse yo|lo que anote|ver mis registros|ver mis entradas|mi registro|que he apuntado|que apunte hoy|que he registrado hoy|muestra mis registros|muestrame mis registros|que he puesto',
   'req:mix':
-    'mezcla|la mezcla|como va la mezcla|cuantas astillas|cuanta astilla|cuanto aserrin|cuantas carretillas de astillas|cuanta viruta|mix|como esta la mezcla|cuantas astillas necesitamos|cuanta astilla necesito|cuantas astillas necesito|cuanto aserrin necesito|cuantas cubetas de astillas|cuanto carbono|cuantas astillas hacen falta|cuantas astillas le echo|cuantas astillas agrego|cuanto aserrin le echo|hacen falta astillas|faltan astillas|cuanto aserrin necesitamos|mezcla de hoy|la mezcla esta bien|cuantas hojas|cuantas hojas le echo|cuantas astillas faltan|cuanto seco|cuanto material seco|cuantas astillas ocupo|cuantas astillas ocupamos|cuantas astillas para eso|cuantas astillas le pongo|cuanta astilla le pongo|cuanta astilla le echo|que tal la mezcla|cuanto aserrin le pongo|cuantas astillas se necesitan|como anda la mezcla|esta bien la mezcla|cuantas hojas necesito|cuantas hojas necesitamos',
+    'mezcla|como va la mezcla|cuantas astillas|cuanta astilla|cuanto aserrin|cuantas carretillas de astillas|cuanta viruta|mix|como esta la mezcla|cuantas astillas necesitamos|cuanta astilla necesito|cuantas astillas necesito|cuanto aserrin necesito|cuantas cubetas de astillas|cuanto carbono|cuantas astillas hacen falta|cuantas astillas le echo|cuantas astillas agrego|cuanto aserrin le echo|hacen falta astillas|faltan astillas|cuanto aserrin necesitamos|mezcla de hoy|la mezcla esta bien|cuantas hojas|cuantas hojas le echo|cuantas astillas faltan|cuanto seco|cuanto material seco|cuantas astillas ocupo|cuantas astillas ocupamos|cuantas astillas para eso|cuantas astillas le pongo|cuanta astilla le pongo|cuanta astilla le echo|que tal la mezcla|cuanto aserrin le pongo|cuantas astillas se necesitan|como anda la mezcla|esta bien la mezcla|cuantas hojas necesito|cuantas hojas necesitamos',
   coming:
     'vienen|van a llegar|llegan|por llegar|esperados|para|vienen en camino|esperamos|manana|van a venir|en camino|con|si tengo|tengo|tenemos|si llegan',
   'req:help':
@@ -173,7 +172,7 @@ export const asking: Words = {
   about:
     'hay que voltear|ya hay que voltear|toca voltear|esta lista|ya esta|necesita voltearse|volteamos|lista|voltear|volteo|le toca volteo|ya toca voltear|ya se puede voltear|le toca vuelta|ya esta lista|esta caliente|caliente|hay que voltearla|necesita vuelta|ocupa vuelta|volteo ya|puedo voltear|podemos voltear|le falta mucho a|falta mucho para|estara lista|esta terminada|debo de voltear|se debe voltear|necesita volteo|hace falta voltear|muestra|muestrame|ya termino|ya esta terminada|estamos listos para voltear',
   'req:history':
-    'historial|historia|historial de|historia de|lecturas de|lecturas pasadas|ultimas lecturas|registro de|todas las lecturas|grafica de|grafica|muestra el historial|historial de la|lecturas anteriores|historia de la|el historial de|grafico de|ultimas lecturas de|historico|curva de|tendencia de|grafico|muestrame el historial de|registros de|historico de|curva|que ha pasado con|ver historial de|ver el historial de|el historial|muestrame las lecturas de|todas las lecturas de|temperaturas pasadas de|la grafica de|evolucion de|dame el historial de|linea de tiempo de',
+    'historial|historia|historial de|historia de|lecturas de|lecturas pasadas|ultimas lecturas|registro de|todas las lecturas|grafica de|grafica|muestra el historial|historial de la|lecturas anteriores|historia de la|grafico de|ultimas lecturas de|historico|curva de|tendencia de|grafico|muestrame el historial de|registros de|historico de|curva|que ha pasado con|ver historial de|ver el historial de|muestrame las lecturas de|todas las lecturas de|temperaturas pasadas de|evolucion de|dame el historial de|linea de tiempo de',
   'req:undo':
     'deshacer|deshaz|deshaz eso|borra eso|borra|borra el ultimo|cancela eso|quita eso|anula|anula eso|borra lo ultimo|elimina eso|cancela|deshaz lo ultimo|borra la ultima|olvida eso|anula el ultimo|elimina el ultimo|borra el ultimo registro|anula la ultima|cancela lo ultimo|anula lo ultimo|quita lo ultimo|elimina lo ultimo|deshaz el ultimo|deshaz la ultima|cancela el ultimo|elimina la ultima|borra los|quita el ultimo|deshaga|borrar|elimina|quita la ultima|borra mi ultimo|borra mi ultima|borra la ultima entrada|borra mi ultimo registro|elimina el ultimo registro|anula mi ultimo|anula el ultimo registro|deshaz los|elimina los|borra las|deshaz las|anular|eliminar|quita eso ultimo|borralo|eliminalo|undo|deshazlo|cancelalo|bórralo|olvida lo ultimo|ignora eso|ignora lo ultimo|ignora el ultimo|anulalo|cancela la ultima|quita mi ultimo|retira lo ultimo',
   last: 'ultimo|ultima|ultimos|ultimas',
@@ -193,9 +192,9 @@ export const asking: Words = {
   'req:export':
     'exporta|exportar|descargar|csv|excel|descarga los datos|hoja de calculo|exporta los datos|manda los datos|mandame los datos|exporta todo|descarga todo|envia los datos|mandame el excel|exportar datos|exportar los datos|exporta a excel|exporta en excel|dame los datos|manda el excel|bajar los datos|descargar datos|exportacion|envíame los datos|enviame los datos|pasame los datos|pasame el excel|quiero los datos|saca los datos|exporta csv|enviame el excel|respaldo porfa',
   'req:report':
-    'reporte|informe|reporte mensual|reporte anual|manda el reporte|haz un reporte|genera el reporte|informe mensual|reporte porfa|reporte para el inspector|dame el reporte|informe anual|genera un reporte|envia el reporte|reporte del mes|el reporte|manda el informe|pdf|necesito el reporte|mandame el reporte|haz el reporte|hacer reporte|hacer el reporte|reporte para|informe para|reporte para la ciudad|informe del mes|quiero el reporte|saca el reporte|haz un informe|genera informe|genera el informe|prepara el reporte|mandame el informe|reporte trimestral|pasame el reporte|dame un reporte|quiero un reporte|necesito un reporte',
+    'reporte|informe|reporte mensual|reporte anual|manda el reporte|haz un reporte|genera el reporte|informe mensual|reporte porfa|reporte para el inspector|dame el reporte|informe anual|genera un reporte|envia el reporte|reporte del mes|manda el informe|pdf|necesito el reporte|mandame el reporte|haz el reporte|hacer reporte|hacer el reporte|reporte para|informe para|reporte para la ciudad|informe del mes|quiero el reporte|saca el reporte|haz un informe|genera informe|genera el informe|prepara el reporte|mandame el informe|reporte trimestral|pasame el reporte|dame un reporte|quiero un reporte|necesito un reporte',
   'req:share':
-    'comparte|compartir|enlace para compartir|pagina publica|link para compartir|comparte los numeros|dame un enlace|dame el enlace|comparte el resumen|comparte la pagina|comparte el enlace|dame un link|quiero compartir|compartir los numeros|compartir el resumen|comparte los resultados|manda el enlace|manda el link|pasame el link|pasame el enlace|compartir enlace|crear enlace|crea un enlace|genera un enlace|enlace publico|comparte con|dame el link|un link para compartir',
+    'comparte|compartir|enlace para compartir|pagina publica|link para compartir|comparte los numeros|dame un enlace|dame el enlace|comparte el resumen|comparte la pagina|comparte el enlace|dame un link|quiero compartir|compartir los numeros|compartir el resumen|comparte los resultados|manda el enlace|manda el link|pasame el link|pasame el enlace|compartir enlace|crear enlace|crea un enlace|genera un enlace|enlace publico|comparte con|dame el link',
   'req:accepts':
     'aceptamos|podemos poner|se puede poner|se acepta|puedo poner|puedo echar|se aceptan|aceptan|se puede echar|va en la composta|se puede meter|podemos meter|se puede compostar|son compostables|es compostable|reciben|puedo meter|se pueden poner|se pueden compostar|podemos aceptar|podemos echar|recibimos|se pueden echar|se pueden meter|van en la composta|se vale poner|se vale echar|compostable|compostables|acepta|esta permitido|estan permitidos|se puede agregar|puedo agregar|puedo compostar|podemos compostar|puede ir en la composta|pueden ir en la composta|se composta|se compostan|se puede tirar|puedo tirar|va en el compost|van en el compost|en la composta|puedo traer|podemos recibir|a la composta|es aceptado|son aceptados|se permite|se permiten|aceptas|le puedo echar|se le puede echar|les puedo echar|vale echar|esta bien poner|esta bien echar|puede ir|pueden ir',
   'req:language':
@@ -208,7 +207,7 @@ export const asking: Words = {
   'req:role':
     'coordinador|coordinadora|es coordinadora|es coordinador|rol|mi rol|quien es el coordinador|cual es mi rol|quien es coordinador|quien es la coordinadora|hazme coordinador|soy la coordinadora|soy el coordinador|hazme coordinadora|quien coordina|roles|es la coordinadora|es el coordinador|haz coordinadora|haz coordinador|nombra coordinador|nombra coordinadora|soy coordinador|soy coordinadora|quien es coordinadora',
   'req:settings':
-    'ajustes|configuracion|muestra los ajustes|ver ajustes|ver los ajustes|lista de ajustes|los ajustes|cuales son los ajustes|la configuracion|ver configuracion|muestra la configuracion|muestrame los ajustes|parametros|ver la configuracion|ajustes del sitio|ajustes actuales|configuracion actual|muestrame la configuracion|que ajustes hay|cual es la configuracion',
+    'ajustes|configuracion|muestra los ajustes|ver ajustes|ver los ajustes|lista de ajustes|cuales son los ajustes|ver configuracion|muestra la configuracion|muestrame los ajustes|parametros|ver la configuracion|ajustes del sitio|ajustes actuales|configuracion actual|muestrame la configuracion|que ajustes hay|cual es la configuracion',
   'req:handover':
     'que paso|que ha pasado|que me perdi|ponme al dia|relevo|que hubo|que novedades hay|novedades|que hay de nuevo|cambio de turno|que se hizo|ponme al corriente|que sucedio|que ocurrio|que hicieron|que ha sucedido|pasame las novedades|dame las novedades|que me he perdido|entrega de turno|resumen desde|que novedades|que pasaron|actualizame|que se ha hecho|que estuvo pasando|que hubo de nuevo|pongame al dia|que paso aqui|cuales son las novedades',
   since: 'desde|a partir de|despues de|de|durante|en',
@@ -229,11 +228,11 @@ export const asking: Words = {
     'pon|fija|cambia|ajusta|establece|configura|define|poner|set|cambiar|ajustar|actualiza|modifica|fijar|establecer|configurar|ponle|pongan|cambien|pon la|pon el',
   'set!': 'el|la|nuestra|nuestro|los|las',
   'set:units': 'unidades|unidad',
-  'set:target': 'meta|objetivo|meta anual|meta del ano|objetivo anual|la meta',
+  'set:target': 'meta|objetivo|meta anual|meta del ano|objetivo anual',
   'set:time-zone': 'zona horaria|huso horario',
   'set:day-order':
     'orden de fechas|formato de fecha|orden de fecha|fechas|formato de fechas|orden de la fecha|orden de las fechas',
-  'set:summary': 'resumen|resumen semanal|resumen de la semana|el resumen|informe semanal',
+  'set:summary': 'resumen|resumen semanal|resumen de la semana|informe semanal',
   'set:morning':
     'lista de la manana|mensaje de la manana|manana|mensaje matutino|lista matutina|aviso de la manana',
   'set:rule-set': 'reglas|norma|conjunto de reglas|regla sanitaria|norma sanitaria',
@@ -247,7 +246,7 @@ export const asking: Words = {
   aeration: 'forzada|pasiva|volteada|estatica|activa|natural|hilera',
   'set:safety:emergencyNumber':
     'numero de emergencia|emergencia|emergencias|telefono de emergencia|numero de emergencias',
-  'set:safety:address': 'direccion|nuestra direccion|direccion del sitio|la direccion',
+  'set:safety:address': 'direccion|nuestra direccion|direccion del sitio',
   'set:safety:isolator': 'interruptor principal|desconectador|aislador|breaker principal|switch principal',
   'set:safety:firstAider':
     'primeros auxilios|socorrista|encargado de primeros auxilios|encargada de primeros auxilios|persona de primeros auxilios',

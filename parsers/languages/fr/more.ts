@@ -11,7 +11,7 @@ export const more: Words = {
   because:
     'parce que|plein de|pleins de|pleine de|trop de|cause|car|a cause de|a cause du|puisque|etait|avait|plein d|rempli de|remplis de|contamine avec|raison|a cause des|il y avait|y avait|bourre de|contaminé par',
   testweight:
-    'poids de|poids etalon|poids test|masse etalon|poids temoin|poids de reference|poids de test|le poids de|poids|poids indique|etalon|poids de controle|kg indique|poids etalon de',
+    'poids de|poids etalon|poids test|masse etalon|poids temoin|poids de reference|poids de test|poids|poids indique|etalon|poids de controle|kg indique|poids etalon de',
   'analyte:pH': 'ph',
   'analyte:E. coli': 'e coli|ecoli|e. coli|e . coli|escherichia coli',
   'analyte:Salmonella': 'salmonelle|salmonelles|salmonella',
@@ -49,7 +49,7 @@ export const more: Words = {
   sink: 'ferme|jardin|jardins|champ|champs|depotoir|enfouissement|residents|voisins|citoyens|jardiniers|potager|plates bandes|parc|egout|ecocentre|serre|clients|plate bande|jardin communautaire|municipalite|ville|dechets|conteneur a dechets|verger|pelouse|paysagiste|horticulture|rosiers|ecole|jardin des patients|potager des patients|dump|benevoles|garderie',
   toword:
     'donne a|donne au|envoye a|envoye au|parti au|parti a|livre a|livre au|vendu a|parti chez|donnes aux|livre aux|remis a|remis au|parti pour|remis aux',
-  seen: 'vu|vue|vus|il y a|y a|y a des|trouve|remarque|apercu|vient de|autour|pres|dans|partout|encore|plein|pleine|de retour|entendu|senti|attrape|mort|vivant|sort|sur|ya|y avait|ya des|ca|la|courait|creuse|creuse dans|trous|trou|nid|une|un gros|gros|beaucoup|bcp|quelques|plusieurs|rode|signes|traces|traces de|se promene|a cote|aussi|mange|ronge|bruit',
+  seen: 'vu|vue|vus|il y a|y a|y a des|trouve|remarque|apercu|vient de|autour|pres|dans|partout|encore|plein|pleine|de retour|entendu|senti|attrape|mort|vivant|sort|sur|ya|y avait|ya des|ca|la|courait|creuse|creuse dans|trous|trou|nid|une|gros|beaucoup|bcp|quelques|plusieurs|rode|signes|traces|traces de|se promene|a cote|aussi|mange|ronge|bruit',
   gloss:
     'sort|sortent|sorti|sortie|presse|se tient|brille|manque d eau|tient|forme une boule|reste en boule|vraiment|besoin d eau|salon',
   there: 'la|y|ca',

@@ -42,7 +42,7 @@ export const things: Words = {
   'pilehead:bay': 'baie|baies|box|case|cases|compartiment|compartiments|casier|loge|travee|cellule',
   'pilehead:drum': 'tambour|tambours|composteur rotatif|cylindre|drum|composteur|digesteur|tambour rotatif',
   many: 'piles|andains|baies|les tas|tous les tas|deux tas|tambours|tas tous|compartiments|des tas',
-  'place:exit': 'sortie|sortie du tambour|bout de sortie|sorti|sortie tambour|bout du tambour',
+  'place:exit': 'sortie|sortie du tambour|bout de sortie|sortie tambour|bout du tambour',
   'place:ambient':
     'ambiant|ambiante|amb|air ambiant|exterieur|dehors|air|temperature ambiante|temp ambiante|ext|air exterieur|temperature exterieure|temp exterieure|temp ext|t ambiante|t ext|temp amb',
   'place:floor': 'plancher|dalle|sol|plateforme|aire|aire de travail|beton|aire de reception',
@@ -61,18 +61,18 @@ export const things: Words = {
   'point:edge': 'bord|cote|bords|rebord|peripherie|au bord|exterieur du tas',
   'layer:geotextile':
     'geotextile|membrane|toile geotextile|geo|toile respirante|membrane respirante|tissu|toison|feutre|textile|membrane geotextile|voile',
-  'layer:tarp': 'bache|baches|toile|bache bleue|plastique noir|tarp|une bache|polythene|toile bleue|bachee',
+  'layer:tarp': 'bache|baches|toile|bache bleue|plastique noir|tarp|polythene|toile bleue|bachee',
   'layer:unspecified': 'couverture|couvercle|couvertures|housse',
   'feel:dry':
     'sec|seche|trop sec|trop seche|tres sec|tres seche|un peu sec|un peu seche|poussiereux|poussiereuse|pas mal sec|plutot sec|plutot seche|sec sec|asseche|assechee|desseche|dessechee|bien trop sec|bien sec|vraiment sec|secs|sec comme du bois|beaucoup trop sec|pas mal seche|assez sec|trop secs|super sec|sec en titi|s effrite|bien seche',
   'feel:right':
-    'parfait|parfaite|humide juste|juste bien|correct|correcte|ideal|ideale|bonne humidite|une goutte|une ou deux gouttes|1 ou 2 gouttes|deux gouttes|2 gouttes|quelques gouttes|comme une eponge essoree|eponge essoree|juste assez humide|humidite parfaite|humidite correcte|humidite ok|bien humide|humide comme il faut|juste humide|comme il faut|a point|1 goutte|une a deux gouttes|humidite ideale|humidite bonne|impeccable|juste ce qu il faut|humide|bonne|bon taux|nickel|humides|pile poil|couple de gouttes|une couple de gouttes',
+    'parfait|parfaite|humide juste|juste bien|correct|correcte|ideal|ideale|bonne humidite|une goutte|une ou deux gouttes|1 ou 2 gouttes|deux gouttes|2 gouttes|quelques gouttes|comme une eponge essoree|eponge essoree|juste assez humide|humidite parfaite|humidite correcte|humidite ok|bien humide|humide comme il faut|juste humide|comme il faut|a point|1 goutte|une a deux gouttes|humidite ideale|humidite bonne|impeccable|juste ce qu il faut|humide|bonne|bon taux|nickel|humides|pile poil|couple de gouttes',
   'feel:wet':
     'mouille|mouillee|trop mouille|trop mouillee|trempe|trempee|detrempe|detrempee|trop humide|tres humide|gorge d eau|imbibe|pateux|boueux|bien trop mouille|un peu mouille|tres mouille|un peu trop humide|pas mal mouille|sature|saturee|bouetteux|trop trempe|tout trempe|beaucoup trop mouille|vraiment mouille|gluant|tres mouillee|bien trop humide|un peu mouillee|pas mal humide|toute mouillee|tout mouille|bouette|beaucoup trop humide|detrempes|spongieux|trop mouilles|pas mal trempe|super mouille|bien mouille|assez mouille|mouilles|vraiment trop mouille',
   'feel:dripping':
-    'degoutte|degouline|goutte|coule|ruisselle|dégoutte|l eau coule|coule entre les doigts|ca coule quand on presse|eau qui coule|degoulinant|degoulinante|ca degouline|ca degoutte|pisse l eau|l eau sort|ca coule quand on serre|degoutte quand on presse|degouline quand on serre|degoutant d eau|l eau pisse|l eau degoutte|ca pisse|coule quand on presse|degoutte quand je presse|coule quand je presse|coule quand on serre|ca coule quand je serre|plein d eau qui sort|ca goutte|filet d eau|un filet d eau',
+    'degoutte|degouline|goutte|coule|ruisselle|dégoutte|l eau coule|coule entre les doigts|ca coule quand on presse|eau qui coule|degoulinant|degoulinante|ca degouline|ca degoutte|pisse l eau|l eau sort|ca coule quand on serre|degoutte quand on presse|degouline quand on serre|degoutant d eau|l eau pisse|l eau degoutte|ca pisse|coule quand on presse|degoutte quand je presse|coule quand je presse|coule quand on serre|ca coule quand je serre|plein d eau qui sort|ca goutte|filet d eau',
   squeeze:
-    'test du poing|test de la poignee|test de poignee|humidite|teneur en eau|test poing|poignee|on presse|je presse|presse|pressee|poing|serre|serree|quand on presse|quand on serre|quand je presse|quand je serre|une poignee|la poignee|test d humidite|taux d humidite|test main|au toucher|test de la main|h|test de squeeze|test d eponge|test|en serrant|en pressant|au test du poing|teneur en humidite|test de poing|essai de la poignee|essai du poing|test a la main|squeeze test|poignee test|quand on la presse|pressé|en main|dans la main',
+    'test du poing|test de la poignee|test de poignee|humidite|teneur en eau|test poing|poignee|on presse|je presse|presse|pressee|poing|serre|serree|quand on presse|quand on serre|quand je presse|quand je serre|test d humidite|taux d humidite|test main|au toucher|test de la main|h|test de squeeze|test d eponge|test|en serrant|en pressant|au test du poing|teneur en humidite|test de poing|essai de la poignee|essai du poing|test a la main|squeeze test|poignee test|quand on la presse|pressé|en main|dans la main',
   'topic:odour':
     'odeur|odeurs|pue|ca pue|puait|puent|sent mauvais|sentait mauvais|ca sent|sent|senteur|ammoniac|oeufs pourris|sent l ammoniac|ca sent mauvais|empeste|puanteur|sent fort|ca sent fort|odeur d ammoniac|sent pas bon|ca sent pas bon|ca sentait|sent les oeufs pourris|odeur forte|odeur d oeuf pourri|ca sent l ammoniac|mauvaise odeur|odeur de pourri|sent le pourri|pu|ca pu|sent les oeufs|schlingue|cocotte|odeur d oeufs pourris|fouette|ca fouette|ca sent le pourri|mauvaises odeurs|relent|relents',
   'topic:leachate':
@@ -86,7 +86,7 @@ export const things: Words = {
   'topic:fault':
     'brise|brisee|casse|cassee|bloque|bloquee|coince|coincee|en panne|panne|ne tourne plus|tourne plus|tourne pas|marche pas|marche plus|ne marche plus|ne marche pas|ne fonctionne plus|fonctionne pas|fonctionne plus|jamme|jammee|grince|alarme|defectueux|defectueuse|erreur|arrete tout seul|ne part plus|part pas|veut pas partir|veut plus partir|hors service|deraille|crevaison|pneu creve|creve|ne demarre pas|demarre pas|pete|petee|fait du bruit|bruit bizarre|bruit|fait un bruit bizarre|ne leve plus|leve plus|leve pas|veut plus monter|ne monte plus|monte plus|ne descend plus|descend plus|fait un drole de bruit|drole de bruit|pas capable de partir|saute|sautee|bouche|bouchee|mort|morte|ne part pas|ne demarre plus|demarre plus|veut pas demarrer|tourne a vide|a lache|a brise|brises|briser|cassé|grincement|coinces|cogne|fendu|fendue|perce|percee|dechire|dechiree|tordu|tordue|fissure|fissuree|ne ferme plus|ferme plus|decroche|claque|a plante|plante|ne repond plus|brule pas|bourre|bourree|tout croche|detraque|detraquee|s est arrete|arrete de tourner|a arrete de tourner|hs|ne s allume plus|s allume plus|ne leve pas|ne veut plus monter|ne veut plus tourner|veut plus tourner|ne fonctionne pas|n a plus de batterie|fait du bruit bizarre',
   'topic:power':
-    'panne de courant|panne d electricite|pas de courant|plus de courant|plus d electricite|coupure de courant|panne electrique|breaker saute|disjoncteur saute|pas d electricite|manque de courant|y a plus de courant|courant coupe|coupure d electricite|panne d hydro|le disjoncteur a saute|le breaker a saute|disjoncteur a saute|breaker a saute|sans courant|plus de jus electrique|pu de courant|plus d hydro|le disjoncteur saute',
+    'panne de courant|panne d electricite|pas de courant|plus de courant|plus d electricite|coupure de courant|panne electrique|breaker saute|disjoncteur saute|pas d electricite|manque de courant|y a plus de courant|courant coupe|coupure d electricite|panne d hydro|disjoncteur a saute|breaker a saute|sans courant|plus de jus electrique|pu de courant|plus d hydro',
   'topic:spill':
     'deversement|renverse|renversee|deverse|deversee|renversement|echappe par terre|renverses|tombe par terre|a verse|deversé|repandu|repandue|debordement|deborde',
   'topic:contamination':
@@ -110,7 +110,7 @@ export const things: Words = {
   'weather:wind':
     'vent|vents|gros vent|vent fort|vents forts|rafales|bourrasques|vente|il vente|grand vent|gros vents|grands vents|venter|va venter|il va venter|vents violents|bourrasque|rafale',
   forecast:
-    'annonce|annoncee|annonces|annoncees|prevu|prevue|prevus|prevues|meteo annonce|ils annoncent|on annonce|prevision|previsions|attendu|attendue|alerte|s en vient|s en viennent|avertissement|meteo|la meteo|va|arrive|risque|risque de|a venir|vont|pourrait|possible|attendus|ils prevoient|on prevoit|on attend|demain matin peut etre|environnement canada|la radio annonce|probable|en vue|prevoient|veille de|annoncent|annonçe',
+    'annonce|annoncee|annonces|annoncees|prevu|prevue|prevus|prevues|meteo annonce|ils annoncent|on annonce|prevision|previsions|attendu|attendue|alerte|s en vient|s en viennent|avertissement|meteo|va|arrive|risque|risque de|a venir|vont|pourrait|possible|attendus|ils prevoient|on prevoit|on attend|demain matin peut etre|environnement canada|la radio annonce|probable|en vue|prevoient|veille de|annoncent|annonçe',
   observed:
     'tombe|recu|pluviometre|est tombe|tombee|dans le pluviometre|eu|a plu|il a plu|il est tombe|sont tombes|de tombe|de pluie tombee|tombés|on a eu|on a recu|cumul|recus',
 };
