@@ -11,7 +11,7 @@ import { settingsOf } from './settings-of.ts';
 import { mayUndo } from './undo.ts';
 
 /** Writes `record` in the place of an older line and says so. */
-export function replace(draft: Draft, old: Entry, record: FieldRecord, typed: string | null = null): Entry {
+function replace(draft: Draft, old: Entry, record: FieldRecord, typed: string | null = null): Entry {
   const entry = draft.add(record, {
     voids: [old.number],
     typed: typed ?? old.typed,

@@ -63,7 +63,7 @@ export function answerTyped(draft: Draft, to: string): boolean {
   return true;
 }
 
-export function openDoubt(draft: Draft) {
+function openDoubt(draft: Draft) {
   const asked = draft.book.memo<{ about: string; entry?: number }>(
     draft.siteId,
     `asked:${draft.incoming.chat}`,

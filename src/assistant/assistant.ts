@@ -21,6 +21,7 @@ import { duePosts } from './posts.ts';
 import { press } from './press.ts';
 import { readingContext } from './reading-context.ts';
 import { setting } from './requests/setting.ts';
+import { rememberWhy } from './requests/why.ts';
 import { readRevision } from './revision.ts';
 import { say } from './say.ts';
 import { settingsOf } from './settings-of.ts';
@@ -88,6 +89,7 @@ export function makeAssistant(parts: {
       decide(draft, readMessage(incoming.text, context), context);
     }
     sayChangedWeeks(draft);
+    rememberWhy(draft);
     const outgoing = putOut(draft, message);
     pictures.keep(incoming.site, committed());
     return { fresh: true, message, outgoing, entries: draft.entries };

@@ -17,7 +17,7 @@ type Amount = {
   container?: string | null;
   count?: number | null;
 };
-export function amountParts(amount: Amount): Say[] {
+function amountParts(amount: Amount): Say[] {
   if (amount.kg != null) return [say('part-kg', { kg: { kg: amount.kg } })];
   if (amount.litres != null) return [say('part-litres', { litres: { litres: amount.litres } })];
   if (amount.container && amount.count != null) {
@@ -30,7 +30,7 @@ const place = (name: string | null | undefined): Arg => ({ place: name ?? '' });
 const term = (of: string, name: string): Arg => ({ term: name, of });
 
 /** What was weighed, in few words: `cart 5`, `bucket of coffee grounds`, `chips`. */
-export function whatSay(record: BookRecordOf<'weigh-in'>, holds: string | null): Say {
+function whatSay(record: BookRecordOf<'weigh-in'>, holds: string | null): Say {
   if (!record.container) return say('what-material', { material: { material: record.material } });
   const container: Arg = { container: record.container, count: record.count, label: record.label ?? null };
   return record.material === (holds ?? 'food-scraps')
@@ -247,7 +247,7 @@ const LINES: { [K in BookKind]: LineOf<K> } = {
 };
 
 /** What a setting says, by name: `cart tare 15.5 kg`, `target 60 t a year`. */
-export function settingSay(record: BookRecordOf<'setting'>, _draft: Draft): Say {
+function settingSay(record: BookRecordOf<'setting'>, _draft: Draft): Say {
   const [name = '', of = ''] = record.name.split(/:(.*)/s);
   const { value } = record;
   const container: Arg = { container: of, count: 1 };

@@ -21,7 +21,7 @@ type Line = { at: string; from: string; text: string };
  * Some months in the life of a made-up site, as its crew would have texted them. Invented numbers, for the demo
  * alone: three carts a working day, chips, a drum emptied each week, piles read daily while hot and weekly after.
  */
-export function demoConversation(now: string, zone: string): Line[] {
+function demoConversation(now: string, zone: string): Line[] {
   const random = seeded(20);
   const between = (low: number, high: number): number => Math.round((low + random() * (high - low)) * 2) / 2;
   const today = localDateOf(now, zone);

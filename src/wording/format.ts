@@ -2,7 +2,7 @@ import type { Manner } from '#assistant';
 import { fromCelsius, fromCelsiusRise, fromCm, fromKg, fromLitres } from '#records';
 
 /** The locale whose numbers and dates a reader of this site is used to. */
-export function localeOf(how: Pick<Manner, 'language' | 'dayOrder'>): string {
+function localeOf(how: Pick<Manner, 'language' | 'dayOrder'>): string {
   if (how.language === 'fr') return 'fr-CA';
   if (how.language === 'es') return how.dayOrder === 'mdy' ? 'es-US' : 'es-ES';
   return how.dayOrder === 'mdy' ? 'en-US' : 'en-GB';
