@@ -13,6 +13,15 @@ export const factQueries = (db: Database.Database, now: () => string) => {
   const snapshotPut = db.prepare<[number, string, string]>(
     'INSERT OR REPLACE INTO snapshot VALUES (?, ?, ?)',
   );
+  // A late line of the last weeks rebuilds little, one of long ago a quarter: the book does not fill with pictures.
+  const snapshotThin = db.prepare<{ site: number }>(
+    `DELETE FROM snapshot WHERE site = @site
+       AND at < (SELECT at FROM snapshot WHERE site = @site ORDER BY at DESC LIMIT 1 OFFSET 12)
+       AND at NOT IN (
+         SELECT min(at) FROM snapshot WHERE site = @site
+         GROUP BY substr(at, 1, 4), (CAST(substr(at, 6, 2) AS INTEGER) - 1) / 3
+       )`,
+  );
   const snapshotDrop = db.prepare<[number, string]>('DELETE FROM snapshot WHERE site = ? AND at >= ?');
   const memoGet = db.prepare<[number, string]>('SELECT value FROM memo WHERE site = ? AND key = ?').pluck();
   const memoPut = db.prepare<[number, string, string]>('INSERT OR REPLACE INTO memo VALUES (?, ?, ?)');
@@ -37,6 +46,7 @@ export const factQueries = (db: Database.Database, now: () => string) => {
     },
     saveSnapshot: (site: number, at: string, picture: Picture): void => {
       snapshotPut.run(site, at, JSON.stringify(picture));
+      snapshotThin.run({ site });
     },
     dropSnapshotsFrom: (site: number, at: string): void => {
       snapshotDrop.run(site, at);

@@ -25,7 +25,8 @@ export const drum: Reducers<'discharge' | 'drum-setting'> = {
     let out: Left[] = [];
     if (name !== null) {
       // Where only a volume was said, by what such material usually weighs: it moves loads, it is no measured mass.
-      const outKg = kg ?? ((litres ?? 0) * DISCHARGED_KG_PER_M3) / 1000;
+      // With no amount the drum was emptied: that is what crews mean by it (common practice, no source).
+      const outKg = kg ?? (litres === null ? Number.MAX_VALUE : (litres * DISCHARGED_KG_PER_M3) / 1000);
       const taken = takeOut(next.drums[name]!.loads, outKg, now.at);
       const dates = new Map(next.drums[name]!.loads.map(({ entry, localDate }) => [entry, localDate]));
       out = taken.out.map((load) => ({ ...load, localDate: dates.get(load.entry) ?? now.localDate }));
