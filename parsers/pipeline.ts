@@ -3,6 +3,7 @@ import type { ReadContext } from './context.ts';
 import { type Danger, readDanger } from './danger.ts';
 import { pointInto } from './grammar/words.ts';
 import type { Vocabulary } from './lexicon.ts';
+import { readPageAddress } from './page-address.ts';
 import { approximations, corrections, places, units, wordNumbers } from './prepare.ts';
 import { type Carry, type Item, isSoft } from './reading.ts';
 import { datesIn, plainAt, type SaidDate } from './said-dates.ts';
@@ -47,6 +48,11 @@ export function readMessage(text: string, context: ReadContext): ParsedMessage {
     out.records.push(noted);
     out.assumed.push([]);
     out.typed.push(null);
+    return out;
+  }
+  const pageAddress = readPageAddress(message);
+  if (pageAddress) {
+    out.requests.push(pageAddress);
     return out;
   }
   const vocabulary = vocabularyFor(context);

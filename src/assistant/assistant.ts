@@ -1,10 +1,10 @@
 import { instantOf, localDateOf } from '#core';
 import { readMessage } from '#parsers';
-import type { BookRecord, Entry, NewEntry } from '#records';
+import type { BookRecord, Entry, Language, NewEntry } from '#records';
 import { sayChangedWeeks } from './changed-weeks.ts';
 import { decide } from './decide.ts';
 import type { AddMore, Draft } from './draft.ts';
-import { withoutMedicalDetail } from './emergency.ts';
+import { safetyCard, withoutMedicalDetail } from './emergency.ts';
 import { languageFor, rememberSpoken } from './language.ts';
 import { makePictures } from './pictures.ts';
 import type {
@@ -20,6 +20,7 @@ import type {
 import { duePosts } from './posts.ts';
 import { press } from './press.ts';
 import { readingContext } from './reading-context.ts';
+import { answerRequest } from './requests/index.ts';
 import { setting } from './requests/setting.ts';
 import { rememberWhy } from './requests/why.ts';
 import { readRevision } from './revision.ts';
@@ -39,6 +40,17 @@ export type Assistant = {
   receive(incoming: Incoming): Received;
   /** Puts out what is due unasked (the week, the morning line) up to an instant, for one site or all. */
   tick(now: string, site?: number): OutgoingRow[];
+  /** What a page always shows of a site: its name, whom to call, and what to do in each danger. */
+  board(site: number, language: Language | null, now: string): Board;
+};
+
+export type Board = {
+  name: string;
+  language: Language;
+  timeZone: string;
+  emergencyNumber: string | null;
+  call: string;
+  dangers: { title: string; text: string }[];
 };
 
 /** A chat that what goes out unasked is put into. */
@@ -82,6 +94,7 @@ export function makeAssistant(parts: {
     const { draft, committed } = startDraft(incoming, person, message);
     if (incoming.choose) press(draft);
     else if (incoming.edit !== null) readRevision(draft);
+    else if (incoming.ask) answerRequest(draft, { request: incoming.ask }, readingContext(draft));
     else if (incoming.location)
       setting(draft, { request: 'setting', name: 'place', value: incoming.location });
     else {
@@ -143,7 +156,9 @@ export function makeAssistant(parts: {
       siteId: incoming.site,
       incoming,
       person,
-      mayDecide: person?.coordinator === true || !book.people(incoming.site).some((each) => each.coordinator),
+      mayDecide:
+        incoming.guest !== true &&
+        (person?.coordinator === true || !book.people(incoming.site).some((each) => each.coordinator)),
       manner,
       now: incoming.sentAt,
       happenedAt: incoming.sentAt,
@@ -228,25 +243,55 @@ export function makeAssistant(parts: {
     }
     // What goes to others is said in the site's language, not in the one of whoever wrote.
     const [first = 'en'] = settingsOf(draft.picture(), draft.today).languages;
+    // What others must hear of is not put before somebody who came by a link, but where the crew is.
+    const places = incoming.guest ? homes(incoming.site) : [null];
     for (const post of draft.posts) {
-      rows.push(
-        book.putOut({
-          ...frame(incoming, message),
-          answers: null,
-          about: post.about,
-          private: post.private,
-          text: words.text(post.lines, { ...draft.manner, language: first }),
-          choices: [],
-          picture: null,
-          file: null,
-        }),
-      );
+      for (const place of places) {
+        rows.push(
+          book.putOut({
+            ...frame(incoming, message),
+            ...place,
+            answers: null,
+            about: post.about,
+            private: post.private,
+            text: words.text(post.lines, { ...draft.manner, language: first }),
+            choices: [],
+            picture: null,
+            file: null,
+          }),
+        );
+      }
     }
     return rows;
   }
 
+  function board(site: number, language: Language | null, now: string): Board {
+    const picture = pictures.now(site);
+    const settings = settingsOf(picture, localDateOf(now, picture.base.timeZone));
+    const manner: Manner = {
+      language: language ?? settings.languages[0] ?? 'en',
+      units: settings.units,
+      dayOrder: settings.dayOrder,
+      timeZone: settings.timeZone,
+      today: localDateOf(now, settings.timeZone),
+    };
+    const card = safetyCard(settings.safety, picture.base.drums.length > 0);
+    return {
+      name: settings.name,
+      language: manner.language,
+      timeZone: settings.timeZone,
+      emergencyNumber: settings.safety.emergencyNumber ?? null,
+      call: words.text(card.call, manner),
+      dangers: card.dangers.map(({ title, lines }) => ({
+        title: words.label(title, manner),
+        text: words.text(lines, manner),
+      })),
+    };
+  }
+
   return {
     receive,
+    board,
     tick: (now, site) => {
       const rows: OutgoingRow[] = [];
       for (const { id } of book.sites()) {

@@ -1,7 +1,7 @@
 import type { BookRecord } from '#records';
 import type { Draft } from './draft.ts';
-import { type Line, say } from './say.ts';
-import { settingsOf } from './settings-of.ts';
+import { type Line, type Say, say } from './say.ts';
+import { type Settings, settingsOf } from './settings-of.ts';
 
 type Found = { what: string; topic: string };
 
@@ -19,12 +19,7 @@ const CARDS: { whats: string[]; lines: string[] }[] = [
 /** What to do now, before anything else is said: few words, in the order in which to do them. */
 export function emergencyLines(draft: Draft, danger: readonly Found[]): Line[] {
   const { safety } = settingsOf(draft.picture(), draft.today);
-  const number = { number: { text: safety.emergencyNumber ?? '' }, has: yesNo(safety.emergencyNumber) };
-  const args = {
-    ...number,
-    isolator: { text: safety.isolator ?? '' },
-    hasIsolator: yesNo(safety.isolator),
-  };
+  const args = argsOf(safety);
   const lines: Line[] = [];
   let called = false;
   for (const card of CARDS) {
@@ -45,6 +40,32 @@ export function emergencyLines(draft: Draft, danger: readonly Found[]): Line[] {
     lines.push(say('emergency-first-aider', { text: { text: safety.firstAider } }));
   }
   return lines;
+}
+
+const argsOf = (safety: Settings['safety']) => ({
+  number: { text: safety.emergencyNumber ?? '' },
+  has: yesNo(safety.emergencyNumber),
+  isolator: { text: safety.isolator ?? '' },
+  hasIsolator: yesNo(safety.isolator),
+});
+
+/** The card that hangs by the scale: whom to call and where, then a few lines for each danger, each to be read alone. */
+export function safetyCard(
+  safety: Settings['safety'],
+  hasDrum: boolean,
+): { call: Line[]; dangers: { title: Say; lines: Line[] }[] } {
+  const args = argsOf(safety);
+  const call: Line[] = [say('emergency-call', args)];
+  if (safety.address) call.push(say('emergency-address', { text: { text: safety.address } }));
+  if (safety.firstAider) call.push(say('emergency-first-aider', { text: { text: safety.firstAider } }));
+  const shown = CARDS.filter(({ whats: [what] }) => what !== 'help' && (hasDrum || what !== 'caught'));
+  return {
+    call,
+    dangers: shown.map(({ whats, lines }) => ({
+      title: say(`danger-${whats[0]}`),
+      lines: lines.map((id) => say(`emergency-${id}`, args)),
+    })),
+  };
 }
 
 const yesNo = (value: unknown) => ({ text: value ? 'yes' : 'no' });

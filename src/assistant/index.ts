@@ -1,6 +1,13 @@
 // The one use case: a message comes in, an outcome goes out, and the log book holds both in one transaction.
 // What it needs of the outside stands in ports.ts; what it says, before it is words, in say.ts.
-export { type Assistant, type Complain, type Home, makeAssistant, type Received } from './assistant.ts';
+export {
+  type Assistant,
+  type Board,
+  type Complain,
+  type Home,
+  makeAssistant,
+  type Received,
+} from './assistant.ts';
 export { type LineSeen, lineSeen } from './line-seen.ts';
 export type * from './ports.ts';
 export type { Arg, Line, Say } from './say.ts';

@@ -17,6 +17,8 @@ export type Incoming = {
   receivedAt: string;
   sender: Sender;
   private: boolean;
+  /** Came by a link, with no account: logs, asks and takes back its own within the hour, and sets nothing. */
+  guest?: boolean;
   text: string;
   /** Ids by which the channel can send the pictures back. */
   pictures: string[];
@@ -26,6 +28,8 @@ export type Incoming = {
   replyTo: { outgoing: number } | { message: string } | { entry: number } | null;
   /** A pressed button: which of our replies, and which of its choices. */
   choose: { outgoing: number; index: number } | null;
+  /** A fixed button that asks one thing, in whatever language. */
+  ask?: 'today' | 'week';
 };
 
 export type Sender = {
@@ -158,6 +162,12 @@ export type Book = {
   waiting(channel: string, howMany: number): OutgoingRow[];
   /** A reply that went out as several messages names the others in `also`; one given up on has no `sentAs`. */
   markSent(rows: { id: number; sentAs: string | null; also?: string[] }[], at: string): void;
+
+  /** A link to a site's page; only a hash of its token is kept. */
+  addLink(site: number, token: string): void;
+  /** Whose link it is, and whether another has taken its place. */
+  linkSite(token: string): { site: number; ended: boolean } | null;
+  endLinks(site: number): void;
 
   /** Small facts of the conversation: what was asked once, which list was shown last, what was posted. */
   memo<T>(site: number, key: string): T | null;

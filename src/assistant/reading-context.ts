@@ -14,8 +14,16 @@ export function readingContext(draft: Draft): ReadContext {
   const settings = settingsOf(picture, draft.today);
   return {
     ...vocabulary(picture, settings, draft.incoming.sentAt, draft.today),
+    languages: languagesOf(draft, settings),
     book: bookContext(draft, picture),
   };
+}
+
+/** Who comes by a link may speak a language that the crew does not. */
+function languagesOf(draft: Draft, settings: Settings): Settings['languages'] {
+  const { guest, sender } = draft.incoming;
+  if (!guest || !sender.language || settings.languages.includes(sender.language)) return settings.languages;
+  return [...settings.languages, sender.language];
 }
 
 function vocabulary(picture: Picture, settings: Settings, sentAt: string, today: string): ReadContext {

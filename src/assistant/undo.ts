@@ -1,7 +1,10 @@
 import type { Entry } from '#records';
 import type { Draft } from './draft.ts';
 import { lastOfSender } from './reading-context.ts';
-import { say } from './say.ts';
+import { type Say, say } from './say.ts';
+
+/** How long somebody with a link and no account can take back their own. */
+const GUEST_UNDO_MS = 3_600_000;
 
 /** Takes lines back, each once, by their author or a coordinator. */
 export function undo(draft: Draft, numbers: readonly number[]): void {
@@ -12,7 +15,7 @@ export function undo(draft: Draft, numbers: readonly number[]): void {
       draft.lines.push(say('no-such-entry', { entry: { entry: number } }));
     else if (old.voidedBy !== null) {
       draft.lines.push(say('undone-already', { entry: { entry: number }, by: { entry: old.voidedBy } }));
-    } else if (!mayUndo(draft, old)) draft.lines.push(say('not-yours', { entry: { entry: number } }));
+    } else if (!mayUndo(draft, old)) draft.lines.push(refusal(draft, old));
     else {
       draft.add({ kind: 'void', voids: number, why: 'undo' }, { voids: [number], happenedAt: draft.now });
       undone.push(old);
@@ -29,8 +32,19 @@ export function undo(draft: Draft, numbers: readonly number[]): void {
 }
 
 /** Lines are taken back or changed by their author, or by a coordinator. */
-export const mayUndo = (draft: Draft, entry: Entry): boolean =>
-  entry.person === null || entry.person === draft.person?.id || draft.mayDecide;
+export const mayUndo = (draft: Draft, entry: Entry): boolean => {
+  if (draft.incoming.guest) return entry.person === draft.person?.id && isFresh(draft, entry);
+  return entry.person === null || entry.person === draft.person?.id || draft.mayDecide;
+};
+
+const refusal = (draft: Draft, entry: Entry): Say =>
+  draft.incoming.guest && entry.person === draft.person?.id
+    ? say('guest-too-late', { entry: { entry: entry.number } })
+    : say('not-yours', { entry: { entry: entry.number } });
+
+/** By the moment of typing, so that what was taken back with no signal is not lost for coming in late. */
+const isFresh = (draft: Draft, entry: Entry): boolean =>
+  Date.parse(draft.now) - Date.parse(entry.receivedAt) <= GUEST_UNDO_MS;
 
 /** `undo` with no number takes back what the sender's last message made; `undo 3` the last three lines of theirs. */
 export function undoLast(draft: Draft, count: number): void {

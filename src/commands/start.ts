@@ -1,11 +1,13 @@
 import { existsSync } from 'node:fs';
 import { userInfo } from 'node:os';
 import { parseArgs } from 'node:util';
-import { startTerminal } from '#channels/terminal';
+import { startTerminal, type Terminal } from '#channels/terminal';
 import type { OpenedBook } from '#logbook';
 import { Site } from '#records';
 import { DEMO_NAME, fillDemo } from './demo.ts';
+import { drawAsText, draws } from './drawing.ts';
 import { linesOf, writeLine } from './lines.ts';
+import { type OverPage, overPage } from './page.ts';
 import { build, complainTo } from './parts.ts';
 import { Problem } from './problem.ts';
 import { readSiteFile } from './site-file.ts';
@@ -32,8 +34,11 @@ export async function run(args: string[]): Promise<number> {
   const warn = (line: string) => process.stderr.write(`heaphand: ${line}\n`);
   const file = values.site ? readSiteFile(values.site, warn) : null;
   const isNew = !existsSync(path);
-  const { book, assistant, words } = build(path, complainTo(process.stderr));
+  const complain = complainTo(process.stderr);
+  const { book, assistant, words } = build(path, complain);
   const stop = stopping();
+  let page: OverPage | null = null;
+  let terminal: Terminal | null = null;
   try {
     const now = () => new Date().toISOString();
     const site = siteOf(book, file, values.demo === true, now());
@@ -41,8 +46,14 @@ export async function run(args: string[]): Promise<number> {
     const out = (text: string) => writeLine(process.stdout, text);
     for (const line of greeting(book, site, path, isNew && !file && !values.demo)) await out(line);
 
+    if (values['no-page']) book.setMemo(site, 'page-served-at', null);
+    else {
+      const heard = () => void terminal?.flush();
+      page = await overPage({ book, assistant, words, site, complain, draw: draws, heard }, values);
+      await out(page.link ? `Page: ${page.link}` : 'Page: no free port here; choose one with --port');
+    }
     book.setMemo(site, 'home', { channel: 'terminal', chat: 'terminal' });
-    const terminal = startTerminal({
+    terminal = startTerminal({
       book,
       assistant,
       site,
@@ -53,12 +64,13 @@ export async function run(args: string[]): Promise<number> {
       },
       now,
       name: userName(),
+      drawn: drawAsText,
     });
     emptyOldTalk(book, now());
     const hourly = setInterval(() => emptyOldTalk(book, now()), 3_600_000);
     const clock = setInterval(() => {
       assistant.tick(now());
-      void terminal.flush();
+      void terminal?.flush();
     }, TICK_MS);
     const ready = () => out(`ready: ${book.siteById(site).site.name}`);
     try {
@@ -81,6 +93,7 @@ export async function run(args: string[]): Promise<number> {
       clearInterval(hourly);
     }
   } finally {
+    await page?.close();
     book.close();
     process.stdin.destroy();
   }

@@ -2,6 +2,7 @@ import { pino } from 'pino';
 import type { Assistant, Words } from '#assistant';
 import { isWebhookSecret, startTelegram, type TelegramEnd, type WebhookOptions } from '#channels/telegram';
 import type { OpenedBook } from '#logbook';
+import { draws } from './drawing.ts';
 import { Problem } from './problem.ts';
 
 export type OverTelegram = {
@@ -36,8 +37,7 @@ export function overTelegram(parts: {
     book,
     receive: assistant.receive,
     words,
-    // Until there is something that draws, a picture goes out as the words that describe it.
-    draw: async () => null,
+    draw: draws,
     log: pino({ level: environment.LOG_LEVEL ?? 'warn' }, pino.destination({ dest: 2, sync: true })),
     site,
     ...webhookOf(environment),

@@ -12,10 +12,6 @@ export type OpenedBook = ChannelBook & {
   /** Empties raw texts received in a span: of talk that made no line, or of all. Keys stay. */
   blankTexts(site: number, received: { from: string; before: string }, which: 'talk' | 'all'): void;
 
-  addLink(site: number, token: string): void;
-  linkSite(token: string): { site: number; ended: boolean } | null;
-  endLinks(site: number): void;
-
   verify(): Verdict;
   /** A whole copy in one new file, checked; the program may go on writing meanwhile. */
   backup(to: string): Promise<void>;

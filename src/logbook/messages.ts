@@ -90,6 +90,11 @@ export const messageQueries = (db: Database.Database) => {
   const outSent = db.prepare<[string, string | null, number]>(
     'UPDATE outbox SET sent_at = ?, sent_as = ? WHERE id = ? AND sent_at IS NULL',
   );
+  // A link is kept hashed: once a reply that carries one is out, it is no longer to be read here.
+  const outForget = db.prepare<[number]>(
+    `UPDATE outbox SET text = replace(text, json_extract(picture, '$.data.token'), '…'), picture = NULL
+     WHERE id = ? AND json_extract(picture, '$.draw') = 'share'`,
+  );
   const outPart = db.prepare<[string, number]>(
     `INSERT OR IGNORE INTO sent_as (channel, chat, sent_as, outgoing)
      SELECT channel, chat, ?, id FROM outbox WHERE id = ?`,
@@ -168,6 +173,7 @@ export const messageQueries = (db: Database.Database) => {
     markSent: (rows: { id: number; sentAs: string | null; also?: string[] }[], at: string): void => {
       for (const { id, sentAs, also = [] } of rows) {
         outSent.run(at, sentAs, id);
+        outForget.run(id);
         for (const part of [sentAs, ...also]) if (part !== null) outPart.run(part, id);
       }
     },

@@ -15,6 +15,10 @@ export function answer(draft: Draft, request: Request, context: ReadContext): vo
     const value = Number.parseFloat(to.replace(',', '.'));
     const unit = /lb|#/i.test(to) ? 'lb' : /kg/i.test(to) ? 'kg' : context.units.mass;
     if (Number.isFinite(value) && value > 0) {
+      if (draft.incoming.guest) {
+        draft.lines.push(say('guest-sets-nothing'));
+        return;
+      }
       remember(draft, null);
       setTare(draft, question.container, question.label, toKg(value, unit));
       return;

@@ -2,6 +2,7 @@ import type { ReadContext } from '#parsers';
 import type { Request, RequestName } from '#records';
 import { amend } from '../amend.ts';
 import type { Draft } from '../draft.ts';
+import { say } from '../say.ts';
 import { undoLast } from '../undo.ts';
 import { accepts } from './accepts.ts';
 import { answer } from './answer.ts';
@@ -14,6 +15,7 @@ import { mine, show } from './lines-back.ts';
 import { mix, room } from './mix.ts';
 import { forgetMe, language, role } from './people.ts';
 import { setting, settings } from './setting.ts';
+import { share } from './share.ts';
 import { history, status, trace } from './status.ts';
 import { today } from './today.ts';
 import { week, year } from './totals.ts';
@@ -46,7 +48,7 @@ const ANSWERS: Record<RequestName, Answer> = {
   show,
   export: elsewhere,
   report: elsewhere,
-  share: elsewhere,
+  share,
   accepts,
   language,
   'forget-me': forgetMe,
@@ -58,6 +60,21 @@ const ANSWERS: Record<RequestName, Answer> = {
   feedback: elsewhere,
 };
 
+/** A link that hangs by the scale may log and ask: what the site is, and who may what, is not for it to change. */
+const NOT_FOR_GUESTS: readonly RequestName[] = [
+  'setting',
+  'duty',
+  'closed',
+  'role',
+  'share',
+  'export',
+  'report',
+];
+
 export function answerRequest(draft: Draft, request: Request, context: ReadContext): void {
+  if (draft.incoming.guest && NOT_FOR_GUESTS.includes(request.request)) {
+    draft.lines.push(say('guest-sets-nothing'));
+    return;
+  }
   ANSWERS[request.request](draft, request, context);
 }

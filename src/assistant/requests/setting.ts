@@ -3,6 +3,7 @@ import { RULE_SETS, Site } from '#records';
 import type { Draft } from '../draft.ts';
 import { entryLine } from '../entry-lines.ts';
 import { weighed } from '../nets.ts';
+import { pageAddress } from '../page-address.ts';
 import { say } from '../say.ts';
 import { settingsOf } from '../settings-of.ts';
 
@@ -53,6 +54,7 @@ const CHECKS: Record<string, Check> = {
   place: shaped('place'),
   aeration: oneOf('forced', 'breathing', 'none'),
   name: text,
+  'page-address': (value) => typeof value === 'string' && pageAddress(value) !== null,
 };
 
 /** `set cart tare 15.5`, `set target 60 t`, `set summary monday 7:00`: checked, then a line of the book. */

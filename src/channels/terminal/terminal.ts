@@ -1,4 +1,4 @@
-import type { Assistant, Book, OutgoingRow } from '#assistant';
+import type { Assistant, Book, OutgoingRow, PictureSpec } from '#assistant';
 
 const CHANNEL = 'terminal';
 const CHAT = 'terminal';
@@ -19,6 +19,8 @@ type Parts = {
   prompt: () => void;
   now: () => string;
   name: string;
+  /** A picture in characters, where it can be one. */
+  drawn?: (picture: PictureSpec) => Promise<string | null>;
 };
 
 /** Starts reading lines at once, so that nothing piped in is lost. */
@@ -27,9 +29,18 @@ export function startTerminal(parts: Parts): Terminal {
   let last: OutgoingRow | null = null;
   let count = 0;
 
-  async function flush(): Promise<void> {
+  let flushing: Promise<void> = Promise.resolve();
+  /** One after the other: two at once would print a reply twice. */
+  function flush(): Promise<void> {
+    flushing = flushing.then(printWaiting);
+    return flushing;
+  }
+
+  async function printWaiting(): Promise<void> {
     for (const row of book.waiting(CHANNEL, 100)) {
       await print(shown(row));
+      const picture = row.picture ? await parts.drawn?.(row.picture) : null;
+      if (picture) await print(picture);
       if (row.about === null) last = row;
       book.markSent([{ id: row.id, sentAs: `t${row.id}` }], now());
     }

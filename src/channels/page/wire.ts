@@ -1,0 +1,49 @@
+/** What goes between the page and the program. Kept free of everything else: both sides read it. */
+
+/** Something written, a button pressed, or one of the two fixed questions. */
+export type Said = {
+  /** The phone's own key of it: the same key twice is the same message. */
+  key: string;
+  text: string;
+  /** Milliseconds by the phone's clock: when it was typed, and now. Only the difference is believed. */
+  typedAt: number;
+  now: number;
+  name: string;
+  language: 'en' | 'fr' | 'es';
+  choose?: { row: number; index: number } | undefined;
+  ask?: 'today' | 'week' | undefined;
+};
+
+export type Reply = {
+  row: number;
+  text: string;
+  choices: { label: string; undo: boolean }[];
+  picture: { alt: string } | null;
+  file: { name: string; text: string } | null;
+  at: string;
+};
+
+export type Answered = { replies: Reply[] };
+
+/** What the page always shows, fresh whenever there is signal. */
+export type Board = {
+  site: number;
+  name: string;
+  language: 'en' | 'fr' | 'es';
+  timeZone: string;
+  emergencyNumber: string | null;
+  call: string;
+  dangers: { title: string; text: string }[];
+};
+
+export type News = { version: string; board: Board; replies: Reply[] };
+
+export type Trouble =
+  | 'no-link'
+  | 'link-unknown'
+  | 'link-ended'
+  | 'too-old'
+  | 'too-large'
+  | 'not-readable'
+  | 'too-many'
+  | 'ours';
