@@ -103,7 +103,7 @@ export const dangerEn: DangerWords = {
     browned browning bruise bruises brunet brushed brute brutes bulled bully buns bunt burgs burped
     burping burps burred burring burrs burs burst burying calcined calcines calcite calls cane cardio
     cargo caring carps carrot caste casually caterer cell cello cents chafe chafing chaired chairing
-    chapped charged charging charmed charming charted charting chasing cheat chenille chess chests
+    member members membership consume consumes consumed consumer consumers dang dangit wang happen happens happened happening happend happenin chapped charged charging charmed charming charted charting chasing cheat chenille chess chests
     chipped chocking chomped chowing cinched cites clammed clipped clopped coins coking collapse cologne
     column columns comes cone cones consumed consumer consumes convulsed convulses coops coot cope copes
     copped cops cords cores corms corns corp corpse corpus corral cortex cots couple coves cram cramp
