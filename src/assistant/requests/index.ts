@@ -9,6 +9,7 @@ import { answer } from './answer.ts';
 import { closed } from './closed.ts';
 import { duties } from './duties.ts';
 import { elsewhere } from './elsewhere.ts';
+import { feedback } from './feedback.ts';
 import { handover } from './handover.ts';
 import { help, newHere } from './help.ts';
 import { mine, show } from './lines-back.ts';
@@ -57,7 +58,7 @@ const ANSWERS: Record<RequestName, Answer> = {
   'new-here': newHere,
   room,
   trace,
-  feedback: elsewhere,
+  feedback,
 };
 
 /** A link that hangs by the scale may log and ask: what the site is, and who may what, is not for it to change. */

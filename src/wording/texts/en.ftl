@@ -519,7 +519,6 @@ share-print = Print it and hang it by the scale. "share new" ends all links ther
 share-old-ended = All links from before have ended: hang up this one.
 share-here-only = This address may work on this machine alone: for phones, "set page address https://…" first.
 share-no-page = The page is off here: start it without --no-page, or "set page address https://…".
-elsewhere-feedback = Not answered yet in the chat: see "week" for what came from where.
 
 ## Help
 help-log = Log by texting what you did: cart 61.5 kg, chips 12 · 3 carts 61 58 70 · B 41 43 39, ambient 12 · turned B · covered B with tarp
@@ -903,3 +902,15 @@ page-unknown = Please scan the code by the scale again, or ask a coordinator for
 page-no-link = To write here you need the site's link: scan the code by the scale.
 page-file = File: { $name }
 page-script = This page needs JavaScript.
+feedback-nothing = Nothing in the last 30 days{ $has ->
+    [yes] {" "}from { $source }
+   *[no] {""}
+  } to tell.
+feedback-clean = { $source }: { $loads ->
+    [one] 1 cart
+   *[other] { $loads } carts
+  } in 30 days, all clean. Thank them.
+feedback-dirty = { $source }: { $dirty } of { $loads } carts dirty in 30 days{ $hasFound ->
+    [yes] , mostly { $found }
+   *[no] {""}
+  }.

@@ -519,7 +519,6 @@ share-print = Imprímelo y cuélgalo junto a la báscula. "comparte nuevo" termi
 share-old-ended = Todos los enlaces de antes terminaron: cuelga este.
 share-here-only = Puede que esta dirección solo sirva en esta máquina: para teléfonos, primero "fija dirección de la página https://…".
 share-no-page = La página está cerrada aquí: arranca sin --no-page, o "fija dirección de la página https://…".
-elsewhere-feedback = Eso todavía no se contesta en el chat: "semana" muestra qué vino de dónde.
 
 ## Ayuda
 help-log = Anote lo que hizo: carrito 61.5 kg, astillas 12 · 3 carritos 61 58 70 · B 41 43 39, ambiente 12 · volteamos B · tapada B con lona
@@ -903,3 +902,15 @@ page-unknown = Escanea otra vez el código junto a la báscula, o pide el enlace
 page-no-link = Para escribir aquí hace falta el enlace del sitio: escanea el código junto a la báscula.
 page-file = Archivo: { $name }
 page-script = Esta página necesita JavaScript.
+feedback-nothing = Nada que decir de los últimos 30 días{ $has ->
+    [yes] {" "}sobre { $source }
+   *[no] {""}
+  }.
+feedback-clean = { $source }: { $loads ->
+    [one] 1 carrito
+   *[other] { $loads } carritos
+  } en 30 días, todos limpios. Denles las gracias.
+feedback-dirty = { $source }: { $dirty } de { $loads } carritos sucios en 30 días{ $hasFound ->
+    [yes] , sobre todo { $found }
+   *[no] {""}
+  }.

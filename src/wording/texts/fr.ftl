@@ -519,7 +519,6 @@ share-print = À imprimer et à accrocher près de la balance. « partage nouvea
 share-old-ended = Tous les liens d'avant ont pris fin : accrochez celui-ci.
 share-here-only = Cette adresse ne marche peut-être que sur cette machine : pour les téléphones, d'abord « fixe adresse de la page https://… ».
 share-no-page = La page est fermée ici : lancez sans --no-page, ou « fixe adresse de la page https://… ».
-elsewhere-feedback = Pas encore de réponse à ça dans le chat : « semaine » montre ce qui vient d'où.
 
 ## Aide
 help-log = Noter ce qui est fait : bac 61,5 kg, copeaux 12 · 3 bacs 61 58 70 · B 41 43 39, ambiant 12 · retourné B · couvert B avec bâche
@@ -903,3 +902,15 @@ page-unknown = Scannez encore le code près de la balance, ou demandez le lien �
 page-no-link = Pour écrire ici, il faut le lien du site : scannez le code près de la balance.
 page-file = Fichier : { $name }
 page-script = Cette page a besoin de JavaScript.
+feedback-nothing = Rien à dire depuis 30 jours{ $has ->
+    [yes] {" "}pour { $source }
+   *[no] {""}
+  }.
+feedback-clean = { $source } : { $loads ->
+    [one] 1 bac
+   *[other] { $loads } bacs
+  } en 30 jours, tous propres. Remerciez-les.
+feedback-dirty = { $source } : { $dirty } bacs sales sur { $loads } en 30 jours{ $hasFound ->
+    [yes] , surtout { $found }
+   *[no] {""}
+  }.
