@@ -333,6 +333,8 @@ export function corrections(tokens: readonly Tok[]): Tok[] {
     const was = out[left];
     const now = out[right];
     if (!was || !now) continue;
+    // `no era 24 era 42` puts an earlier message right.
+    if (sense(out[left - 1], 'negwas') !== undefined) continue;
     if (was.k === 'n' && now.k === 'n') {
       const n = { ...now.n!, unit: now.n!.unit ?? was.n!.unit };
       if (sense(was, 'place?') !== undefined && n.unit === null) n.unit = null;

@@ -66,9 +66,8 @@ function dropMeaning(root: Map<string, Node>, phrase: string, cls: string): void
 
 /** A phrase that begins with an article means besides what it means without: `la bascula` is a scale too. */
 function shareBehindArticles(root: Map<string, Node>): void {
-  for (const [word, node] of root) {
-    if (!node.senses?.some((sense) => sense.cls === 'fill' || sense.cls === 'article')) continue;
-    if (!node.next || word.length > 3) continue;
+  for (const node of root.values()) {
+    if (!node.next || !node.senses?.some((sense) => sense.cls === 'definite')) continue;
     for (const [next, child] of node.next) {
       const plainWord = root.get(next);
       if (plainWord) share(child, plainWord);

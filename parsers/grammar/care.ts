@@ -132,7 +132,6 @@ export const cover: Reader = {
       'move',
       'deep',
       'be',
-      'set',
     ]);
     if (!slots || scope.asked) return null;
     if (slots.get('cover').length + slots.get('uncover').length > 2) return null;
@@ -161,10 +160,7 @@ export const cover: Reader = {
       (taken &&
         layerToks.length > 0 &&
         slots.all.some((one) => isPrep(one, 'from') || isPrep(one, 'off') || isPrep(one, 'of')));
-    const on =
-      slots.all.some((one) => isPrep(one, 'on', 'to', 'into', 'in')) ||
-      slots.get('add').length > 0 ||
-      slots.get('set').length > 0;
+    const on = slots.all.some((one) => isPrep(one, 'on', 'to', 'into', 'in')) || slots.get('add').length > 0;
     const bareTarped = layerToks.some((tok) => tok.s === 'tarped');
     if (!verb && !(layerToks.length > 0 && (off || on || bareTarped || taken))) return null;
     if (!verb && taken && !off) return null;

@@ -312,7 +312,7 @@ export const screening: Reader = {
       'approx',
       'be',
     ]);
-    if (!slots || scope.asked) return null;
+    if (!slots || scope.asked || slots.get('screen').length === 0) return null;
     const places = placesOf(slots);
     if (places.length > 1 || places.some((place) => !isHeap(place))) return null;
     const materials = slots.get('material').map((tok) => sense(tok, 'material')!);
@@ -355,6 +355,13 @@ export const screening: Reader = {
     let fines: ReturnType<typeof plainAmount> = {};
     let overs: ReturnType<typeof plainAmount> | undefined;
     for (const g of filled) {
+      // `5 barrows of fines, 1 of overs`: the second is counted like the first.
+      const like = fines.container;
+      const alone = g.items.length === 1 && g.items[0]!.tok.n?.unit === null ? g.items[0]!.tok.n : undefined;
+      if (like && alone && g.label === 'overs') {
+        overs = { container: like, count: alone.value };
+        continue;
+      }
       const amount = amountOf(
         {
           ...slots,
@@ -366,13 +373,6 @@ export const screening: Reader = {
         true,
       );
       if (!amount) return null;
-      // `5 barrows of fines, 1 of overs`: the second is counted like the first.
-      const like = fines.container ?? overs?.container;
-      if (like && amount.kg !== undefined && g.items.every((i) => i.cls === 'n' && i.tok.n!.unit === null)) {
-        amount.container = like;
-        amount.count = amount.value;
-        delete amount.kg;
-      }
       if (g.label === 'overs') overs = plainAmount(amount);
       else if (Object.keys(fines).length > 0) return null;
       else fines = plainAmount(amount);

@@ -225,7 +225,7 @@ export const amend: Reader = {
     let negated = false;
     let hashed: number | undefined;
     for (const { cls, tok } of slots.all) {
-      if (cls === 'neg') negated = true;
+      if (cls === 'neg' || sense(tok, 'negwas') !== undefined) negated = true;
       else if (cls === 'n') {
         if (tok.n!.hash && tok.n!.unit === null && Number.isInteger(tok.n!.value) && slots.nums.length > 1) {
           hashed = tok.n!.value;
@@ -238,8 +238,11 @@ export const amend: Reader = {
         negated = false;
       }
     }
+    // `C pas brassé`: a denial alone puts nothing right.
     const marked =
-      slots.get('correct').length > 0 || slots.get('amend').length > 0 || slots.get('star').length > 0;
+      slots.get('correct').length > 0 ||
+      slots.get('amend').some((tok) => sense(tok, 'amend') !== 'instead') ||
+      slots.get('star').length > 0;
     const material = slots.val('material');
     const entry = hashed !== undefined ? { entry: hashed } : {};
     if (values.length === 2 && values[0]!.kind === values[1]!.kind) {

@@ -68,6 +68,15 @@ export const tareSetting: Reader = {
     )
       return null;
     const n = nums.at(-1)!;
+    // `cart 64 tare 16` was weighed; `cart 5 tare 14.2` sets the tare of cart 5.
+    if (
+      label &&
+      slots.get('emptyadj').length === 0 &&
+      label.value > 12 &&
+      label.value > 2 * n.value &&
+      scope.context.containers[`${container} ${label.value}`] === undefined
+    )
+      return null;
     const unit = n.unit === null ? scope.context.units.mass : n.unit;
     if (!isMassUnit(unit) || n.value <= 0) return null;
     const kg = tidy(toKg(n.value, unit));

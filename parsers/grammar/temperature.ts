@@ -25,7 +25,6 @@ const ACCEPTS = [
   'squeeze!',
   'numero',
   'between',
-  'between',
   'rangeword',
   'squeeze?',
   'mixed',

@@ -106,7 +106,7 @@ function ofWhichIn(
   if (at < 1) return { rest: tokens, pieces: null };
   const before = tokens[at - 1]!;
   const after = tokens[at + 1];
-  const numberFirst = before.k === 'n';
+  const numberFirst = before.k === 'n' && after?.k !== 'n';
   const amount = numberFirst ? before : after?.k === 'n' ? after : null;
   if (!amount) return { rest: tokens, pieces: null };
   const words = tokens

@@ -52,7 +52,7 @@ export const more: Words = {
     'fueron a|fue a|vendimos a|mandamos a|entregamos a|regalamos a|dimos a|le dimos|le vendimos|les dimos|donamos a|enviamos a|le entregamos|le regalamos|entregamos al|mandamos al|donamos al|les regalamos',
   seen: 'vi|vimos|hay|encontre|aparecio|note|viene|alrededor|cerca|por|otra vez|lleno|llena|sale|salen|en|varias|varios|habia|muerto|muerta|vivo|anda|andan|rondando|se metio|escarbando|hoyos|hoyo|nido|entro|entraron|metido|metida|metidos|mordida|mordio|ruido|un|una|todavia|sigue|siguen|visto|vista|vieron|andaba|corriendo|comiendo|se metieron|salieron|rastros|rastro de|senales de|tiene|tienen|tenemos|detecte|saliendo|andaban|excavando|de nuevo',
   gloss:
-    'apenas|salieron|salio|sale|se siente|le falta agua|se desmorona|brilla|se mantiene|falta agua|ocupa agua|de verdad|hace bola|forma bola|se deshace|le salieron|sudando',
+    'apenas|salieron|salio|sale|se siente|se desmorona|brilla|se mantiene|ocupa agua|de verdad|hace bola|forma bola|se deshace|le salieron|sudando|cobertizo|bodega|galera|oficina|patio|entrada|caseta|taller',
   there: 'ahi|alli|aca|ahi mismo',
   ok: 'ok|bien|buena|bueno|funciona|paso|todo bien|sin novedad|sirve|en orden|todo en orden|correcto|correcta|pasa|todo ok|sin problemas|funciona bien|funcionando|funcionando bien|sin problema|perfecto|perfecta|exacta|nada raro|al cien|lista|listo',
   done: 'hecho|hecha|terminado|listo|lista|hice|completado|hechos|ya|completada|hicimos|cumplido',

@@ -69,7 +69,7 @@ export const things: Words = {
   'layer:tarp': 'lona|lonas|lona azul|plastico negro|toldo|carpa|hule|tarp|encerado|nailon|lonita',
   'layer:unspecified': 'cubierta|tapa|cobertura|tapadera|cobija',
   'feel:dry':
-    'seca|seco|muy seca|muy seco|demasiado seca|demasiado seco|reseca|reseco|bastante seca|polvorienta|un poco seca|resequedad|algo seca|sequita|super seca|bien seca|bien seco|esta seca|medio seca|secas|muy secas|bastante seco|algo seco|un poco seco|demasiado secas|polvosa|requeteseca|sequisima|mas seca que|resequita|muy reseca|sin humedad|quebradiza',
+    'seca|seco|muy seca|muy seco|demasiado seca|demasiado seco|reseca|reseco|bastante seca|polvorienta|un poco seca|resequedad|algo seca|sequita|super seca|bien seca|bien seco|esta seca|medio seca|secas|muy secas|bastante seco|algo seco|un poco seco|demasiado secas|polvosa|requeteseca|sequisima|mas seca que|resequita|muy reseca|sin humedad|quebradiza|falta agua|le falta agua|falta humedad|le falta humedad|le falta mucha agua|no tiene humedad|poca humedad',
   'feel:right':
     'bien de humedad|perfecta|justa|en su punto|humedad buena|humedad correcta|un par de gotas|una gota|dos gotas|humeda bien|como esponja|esponja exprimida|buena humedad|humedad bien|perfecto|humeda|humedo|justo bien|2 gotas|1 gota|unas gotas|como esponja exprimida|humedad perfecta|una o dos gotas|ideal|humedad ok|optima|correcta|al punto|un par de gotitas|esta bien|una gotita|como debe ser|justo|bien|humeditas|humedita|en el punto|1 o 2 gotas|unas gotitas|unas cuantas gotas|un par de gotas apenas|humedas|exacta|de lujo|ni seca ni mojada',
   'feel:wet':
@@ -117,5 +117,5 @@ export const things: Words = {
   forecast:
     'pronostico|pronostican|se espera|se esperan|anuncian|dicen que|viene|va a|alerta|para|pronosticada|esperan|anunciaron|habra|se viene|aviso|esta pronosticada|dan|pronosticado|vienen|posible|probable|dicen que viene|por venir|pronosticados|pronosticadas|el pronostico dice|segun el pronostico|dice el pronostico|hay pronostico de|caera|dan lluvia|van a|avisan|anunciada|anunciado|hay alerta|esperada|esperado|advertencia|esperamos|se pronostica|se pronostican|anuncia|va a haber|va a estar|se acerca|entra|se anuncia|amenaza|posibilidad de|con posibilidad de',
   observed:
-    'cayo|cayeron|hubo|pluviometro|llovio|en el pluviometro|tuvimos|de lluvia|cayendo|llovieron|recibimos|registramos|nevo|marcó el pluviometro|marco el pluviometro|nos cayo|nos cayeron',
+    'cayo|cayeron|hubo|pluviometro|llovio|en el pluviometro|tuvimos|cayendo|llovieron|recibimos|registramos|nevo|marcó el pluviometro|marco el pluviometro|nos cayo|nos cayeron',
 };

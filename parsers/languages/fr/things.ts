@@ -64,7 +64,7 @@ export const things: Words = {
   'layer:tarp': 'bache|baches|toile|bache bleue|plastique noir|tarp|polythene|toile bleue|bachee',
   'layer:unspecified': 'couverture|couvercle|couvertures|housse',
   'feel:dry':
-    'sec|seche|trop sec|trop seche|tres sec|tres seche|un peu sec|un peu seche|poussiereux|poussiereuse|pas mal sec|plutot sec|plutot seche|sec sec|asseche|assechee|desseche|dessechee|bien trop sec|bien sec|vraiment sec|secs|sec comme du bois|beaucoup trop sec|pas mal seche|assez sec|trop secs|super sec|sec en titi|s effrite|bien seche',
+    'sec|seche|trop sec|trop seche|tres sec|tres seche|un peu sec|un peu seche|poussiereux|poussiereuse|pas mal sec|plutot sec|plutot seche|sec sec|asseche|assechee|desseche|dessechee|bien trop sec|bien sec|vraiment sec|secs|sec comme du bois|beaucoup trop sec|pas mal seche|assez sec|trop secs|super sec|sec en titi|s effrite|bien seche|pas assez humide|pas assez mouille|pas assez mouillee|manque d eau|manque d humidite|manque de l eau|trop peu humide|sec comme de la poussiere',
   'feel:right':
     'parfait|parfaite|humide juste|juste bien|correct|correcte|ideal|ideale|bonne humidite|une goutte|une ou deux gouttes|1 ou 2 gouttes|deux gouttes|2 gouttes|quelques gouttes|comme une eponge essoree|eponge essoree|juste assez humide|humidite parfaite|humidite correcte|humidite ok|bien humide|humide comme il faut|juste humide|comme il faut|a point|1 goutte|une a deux gouttes|humidite ideale|humidite bonne|impeccable|juste ce qu il faut|humide|bonne|bon taux|nickel|humides|pile poil|couple de gouttes',
   'feel:wet':
