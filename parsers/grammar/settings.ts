@@ -11,6 +11,7 @@ import {
   take,
   tidy,
 } from '../reading.ts';
+import { plain } from '../text.ts';
 import { sense, type Tok } from '../tokens.ts';
 import { sliceOfTokens } from './words.ts';
 
@@ -109,6 +110,8 @@ export const setting: Reader = {
       acceptsOf,
       languagesOf,
       aerationOf,
+      cautionsOf,
+      keepMessagesOf,
     ]) {
       const items = read(tokens, scope, commanded);
       if (items) return items;
@@ -326,6 +329,34 @@ const aerationOf: Part = (tokens, _scope, commanded) => {
   if (!has(tokens, 'aeration') || !commanded) return null;
   const value = tokens.map((tok) => sense(tok, 'aeration')).find((v) => v !== undefined);
   return value ? set('aeration', value) : null;
+};
+
+const SWITCH: Readonly<Record<string, string>> = {
+  on: 'on',
+  off: 'off',
+  oui: 'on',
+  non: 'off',
+  si: 'on',
+  no: 'off',
+};
+const cautionsOf: Part = (tokens, _scope, commanded) => {
+  if (!has(tokens, 'cautions') || !commanded) return null;
+  const to = SWITCH[tokens.at(-1)!.s];
+  return to ? set('cautions', to) : null;
+};
+
+const SPAN_DAYS: readonly [RegExp, number][] = [
+  [/^(?:days?|jours?|dias?)$/, 1],
+  [/^(?:weeks?|semaines?|semanas?)$/, 7],
+  [/^(?:months?|mois|mes(?:es)?)$/, 30],
+  [/^(?:years?|ans?|annees?|anos?)$/, 365],
+];
+/** `set keep messages 2 years`: in days. */
+const keepMessagesOf: Part = (tokens, _scope, commanded) => {
+  if (!has(tokens, 'keep-messages') || !commanded) return null;
+  const [, count, word = ''] = /(\d{1,5})\s*([^\s\d]+)?\s*$/.exec(plain(sliceOfTokens(tokens)).text) ?? [];
+  const days = SPAN_DAYS.find(([pattern]) => pattern.test(word))?.[1];
+  return count && days ? set('keep-messages', Number(count) * days) : null;
 };
 
 /** When nobody is here: `closed from 24 dec to 2 jan`. */

@@ -3,6 +3,7 @@ import type { Draft } from './draft.ts';
 import { weighed } from './nets.ts';
 import { remember } from './questions.ts';
 import { say } from './say.ts';
+import { settingsOf } from './settings-of.ts';
 
 /** How long an ambient reading serves: the rise over it is what says how a pile does. */
 const AMBIENT_HOURS = 36;
@@ -19,7 +20,24 @@ export function askOnce(draft: Draft, written: readonly Entry[]): void {
     askTare(draft, container);
     return;
   }
-  if (written.some((entry) => isPileTemperature(entry)) && !knowsAmbient(draft)) askAmbient(draft);
+  if (written.some((entry) => isPileTemperature(entry)) && !knowsAmbient(draft)) {
+    askAmbient(draft);
+    return;
+  }
+  if (written.length > 0 && draft.person?.coordinator) askSafety(draft);
+}
+
+/** What the emergency lines would need; asked of a coordinator once in the life of a site. */
+function askSafety(draft: Draft): void {
+  const key = 'asked-safety';
+  if (draft.book.memo(draft.siteId, key)) return;
+  const { safety } = settingsOf(draft.picture(), draft.today);
+  const hasDrum = draft.picture().base.drums.length > 0;
+  const needed = [safety.emergencyNumber, safety.address, safety.firstAider];
+  if (hasDrum) needed.push(safety.isolator);
+  draft.book.setMemo(draft.siteId, key, draft.now);
+  if (needed.every(Boolean)) return;
+  draft.lines.push(say('ask-safety', { hasDrum: { text: hasDrum ? 'yes' : 'no' } }));
 }
 
 function askTare(draft: Draft, container: string): void {

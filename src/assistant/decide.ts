@@ -3,6 +3,7 @@ import type { ReadContext } from '#parsers';
 import type { BookRecord, BookRecordOf, Entry, FieldRecord, ParsedMessage } from '#records';
 import { amendByReply } from './amend.ts';
 import { askOnce } from './asking.ts';
+import { cautionLines } from './cautions.ts';
 import { sameCart } from './double-log.ts';
 import type { Draft } from './draft.ts';
 import { emergencyLines, tellCoordinators, withoutMedicalDetail } from './emergency.ts';
@@ -77,6 +78,7 @@ function sumLine(draft: Draft, written: readonly Entry[]): void {
 export function writeAndSay(draft: Draft, records: readonly BookRecord[]): void {
   const written = records.map((record) => draft.add(record));
   for (const entry of written) draft.lines.push(entryLine(draft, entry));
+  draft.lines.push(...cautionLines(draft, written));
   const numbers = written.map((entry) => entry.number);
   rememberLast(draft, numbers);
   offerUndo(draft, numbers);

@@ -15,6 +15,8 @@ export {
   weekOf,
   yearSpan,
 } from './calendar.ts';
+export { cautionsFor } from './cautions/cautions.ts';
+export { CAUTIONS, type Caution, type CautionId, type Occasion, type Trigger } from './cautions/data.ts';
 export {
   DRUM_ADVICE,
   type DrumAdvice,
@@ -56,8 +58,10 @@ export {
   HOLD_BACKS,
   type HoldBack,
 } from './duties/duty.ts';
+export { keptAway } from './duties/keep-away.ts';
 export { DUTY_RULES, dutiesNow } from './duties/now.ts';
 export { dueDate, parseSchedule, type Schedule } from './duties/schedule.ts';
+export { noTurning } from './duties/weather.ts';
 export { feedback, type SourceFeedback } from './feedback.ts';
 export { AMBIENT_DAYS, type AmbientMean, type AmbientReading, ambientMean } from './heat/ambient.ts';
 export {

@@ -6,7 +6,7 @@ import * as build from './heat/build.ts';
 
 // Runs the worked example of every docstring: `@example EXPRESSION // ANSWER`, the answer a literal, with
 // `(to 0.05)` after it where it is rounded. An answer that is an object may name a part of the fields.
-const FOLDERS = ['mix', 'weights', 'drum', 'heat'];
+const FOLDERS = ['cautions', 'mix', 'weights', 'drum', 'heat'];
 const ROOT = 'src/core';
 
 type Example = { file: string; call: string; answer: string; within: number };

@@ -220,6 +220,8 @@ export const asking: Words = {
   'set:litres': 'volume|size|capacity|holds|litres|liters|gallons|is',
   'set:tare': 'tare|empty weight|weighs empty|tare weight|empty',
   'set:language': 'languages|language list',
+  'set:cautions': 'cautions|daily cautions|safety lines|caution',
+  'set:keep-messages': 'keep messages|message retention|keep words',
   'set:aeration': 'aeration',
   aeration: 'forced|passive|turned|static|blower|windrow|active|natural|forced air',
   'set:safety:emergencyNumber':

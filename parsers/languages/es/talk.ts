@@ -244,6 +244,8 @@ export const asking: Words = {
   'set:litres': 'volumen|capacidad|litros|tamano|de|es de|son',
   'set:tare': 'tara|peso vacio|vacio|vacia|pesa vacio|pesa vacia',
   'set:language': 'idiomas',
+  'set:cautions': 'avisos|avisos de seguridad|avisos del dia',
+  'set:keep-messages': 'guardar mensajes|guardar los mensajes|guarda los mensajes',
   'set:aeration': 'aireacion',
   aeration: 'forzada|pasiva|volteada|estatica|activa|natural|hilera',
   'set:safety:emergencyNumber':

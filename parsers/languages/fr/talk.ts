@@ -238,6 +238,8 @@ export const asking: Words = {
   'set:litres': 'volume|capacite|contient|litres|grandeur|contenance|de|fait',
   'set:tare': 'tare|poids a vide|a vide|vide|poids vide',
   'set:language': 'langues',
+  'set:cautions': 'rappels de prudence|prudence|rappels',
+  'set:keep-messages': 'garder les messages|garde les messages|conservation des messages',
   'set:aeration': 'aeration',
   aeration: 'forcee|passive|retournee|statique|andain|active|naturelle',
   'set:safety:emergencyNumber': 'numero d urgence|urgence|telephone d urgence|no d urgence|numero urgence',

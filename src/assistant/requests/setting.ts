@@ -53,6 +53,10 @@ const CHECKS: Record<string, Check> = {
   'safety:firstAider': text,
   place: shaped('place'),
   aeration: oneOf('forced', 'breathing', 'none'),
+  /** The daily cautions; those of lock-out, sharps and fire are no setting. */
+  cautions: oneOf('on', 'off'),
+  /** Days that the words of messages are kept as evidence. */
+  'keep-messages': inRange(1, 36_500),
   name: text,
   'page-address': (value) => typeof value === 'string' && pageAddress(value) !== null,
 };

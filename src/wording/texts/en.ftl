@@ -480,7 +480,7 @@ caution-lifting = Heavy: roll it, use the lift, or be two. Site rules come first
 caution-tetanus = Wash cuts at once. Tetanus shot up to date? Ask your clinic.
 caution-clean-tools = From raw to finished: clean tools, containers and boots first. Site rules come first.
 caution-sharps = Sharps: do not reach in, do not tip it. Tongs and a sharps box, only by whoever is trained. Follow the site's procedure.
-caution-fire = Smoke is still open there: do not open or turn it, keep people back. If it smokes, call the fire service.
+caution-fire = Smoke or far too hot there: do not open or turn it, keep people back. If it smokes, call the fire service.
 
 ## Language, people, privacy
 language-set = English it is.

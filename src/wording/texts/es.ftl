@@ -480,7 +480,7 @@ caution-lifting = Pesado: ruédelo, use el elevador, o entre dos. Primero las re
 caution-tetanus = Lave toda cortada de inmediato. ¿Vacuna del tétanos al día? Pregunte en su clínica.
 caution-clean-tools = De lo crudo a lo terminado: herramientas, botes y botas limpias antes. Primero las reglas del sitio.
 caution-sharps = Punzantes: no meta la mano, no lo vacíe. Pinzas y bote para punzantes, solo quien sepa. Siga el procedimiento del sitio.
-caution-fire = Ahí sigue abierto un aviso de humo: no la abra ni la voltee, aparte a la gente. Si humea, llame a los bomberos.
+caution-fire = Ahí hay humo o demasiado calor: no la abra ni la voltee, aparte a la gente. Si humea, llame a los bomberos.
 
 ## Idioma, personas, privacidad
 language-set = Listo, en español.

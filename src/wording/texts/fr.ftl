@@ -480,7 +480,7 @@ caution-lifting = Lourd : roulez-le, prenez le lève-bac, ou soyez deux. Les r�
 caution-tetanus = Lavez toute coupure aussitôt. Vaccin du tétanos à jour ? Demandez à la clinique.
 caution-clean-tools = Du frais au fini : outils, contenants et bottes propres d'abord. Les règles du site d'abord.
 caution-sharps = Piquant ou coupant : pas la main, ne versez pas. Pince et contenant à aiguilles, personne formée. Suivez la procédure du site.
-caution-fire = Fumée toujours ouverte là : n'ouvrez pas, ne retournez pas, éloignez le monde. Si ça fume, appelez les pompiers.
+caution-fire = Fumée ou bien trop chaud là : n'ouvrez pas, ne retournez pas, éloignez le monde. Si ça fume, appelez les pompiers.
 
 ## Langue, personnes, vie privée
 language-set = D'accord, en français.

@@ -1,0 +1,24 @@
+import { readFileSync } from 'node:fs';
+import { join, resolve } from 'node:path';
+import { expect, test } from 'vitest';
+import { CAUTIONS } from '#core';
+import { LANGUAGES } from '#records';
+import { makeWords } from '#wording';
+import { readTexts } from '../../src/commands/parts.ts';
+import { cautionsTable } from './cautions-table.ts';
+
+const faults: string[] = [];
+const words = makeWords(readTexts(), (what) => faults.push(what));
+
+test('the table in DEVELOPERS.md is the one that the program works by', () => {
+  const developers = readFileSync(join(resolve(import.meta.dirname, '../..'), 'DEVELOPERS.md'), 'utf8');
+  expect(developers).toContain(cautionsTable(words));
+});
+
+test('each caution has its text in each language, and defers to the site, local codes or a clinic', () => {
+  for (const { id } of CAUTIONS) {
+    for (const language of LANGUAGES)
+      expect(words.has(language, `caution-${id}`), `${id} ${language}`).toBe(true);
+  }
+  expect(faults).toEqual([]);
+});
