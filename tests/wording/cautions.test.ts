@@ -12,7 +12,9 @@ const words = makeWords(readTexts(), (what) => faults.push(what));
 
 test('the table in DEVELOPERS.md is the one that the program works by', () => {
   const developers = readFileSync(join(resolve(import.meta.dirname, '../..'), 'DEVELOPERS.md'), 'utf8');
-  expect(developers).toContain(cautionsTable(words));
+  // The formatter lines the columns up.
+  const narrow = (text: string): string => text.replaceAll(/ {2,}/g, ' ').replaceAll(/-{3,}/g, '---');
+  expect(narrow(developers)).toContain(cautionsTable(words));
 });
 
 test('each caution has its text in each language, and defers to the site, local codes or a clinic', () => {

@@ -7,7 +7,7 @@ import { isReadable, lastOf, liveBatches } from './live.ts';
  * Why nobody may go near a pile, open it or turn it; null where nothing speaks against it. Smoke that nobody gave
  * a place keeps people from every pile.
  */
-function keptAway(batch: Batch, context: DutyContext): Coded<'smoke' | 'too-hot'> | null {
+export function keptAway(batch: Batch, context: DutyContext): Coded<'smoke' | 'too-hot'> | null {
   const smoke = context.picture.problems.find(
     ({ topic, place }) => topic === 'smoke' && (place === null || place === batch.name),
   );
