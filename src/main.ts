@@ -6,6 +6,9 @@ const COMMANDS: Record<string, () => Promise<{ run(args: string[]): Promise<numb
   read: () => import('./commands/read.ts'),
   replay: () => import('./commands/replay.ts'),
   entries: () => import('./commands/entries.ts'),
+  backup: () => import('./commands/backup.ts'),
+  restore: () => import('./commands/restore.ts'),
+  verify: () => import('./commands/verify.ts'),
 };
 
 const [name = 'start', ...args] = process.argv.slice(2);

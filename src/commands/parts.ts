@@ -30,16 +30,30 @@ const BOOK_TROUBLE: Record<string, (path: string, data: Record<string, unknown>)
   exists: (path) => `${path} exists already and is not overwritten`,
 };
 
+/** What can go wrong with a log book, in one plain line; any other error as it is. */
+function asProblem(error: unknown): unknown {
+  if (!isBookProblem(error)) return error;
+  const words = BOOK_TROUBLE[error.bookProblem];
+  return new Problem(
+    words ? words(error.path, error.data) : `the log book ${error.path}: ${error.bookProblem}`,
+  );
+}
+
 /** Opens the log book; what can go wrong becomes one plain line. */
 export function open(path: string, readOnly = false): OpenedBook {
   try {
     return openBook(path, { readOnly, now: () => new Date().toISOString() });
   } catch (error) {
-    if (!isBookProblem(error)) throw error;
-    const words = BOOK_TROUBLE[error.bookProblem];
-    throw new Problem(
-      words ? words(error.path, error.data) : `the log book ${error.path}: ${error.bookProblem}`,
-    );
+    throw asProblem(error);
+  }
+}
+
+/** Work on a log book's file; what can go wrong becomes one plain line. */
+export async function plainly<T>(work: () => Promise<T>): Promise<T> {
+  try {
+    return await work();
+  } catch (error) {
+    throw asProblem(error);
   }
 }
 

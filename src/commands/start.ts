@@ -4,6 +4,7 @@ import { parseArgs } from 'node:util';
 import { startTerminal, type Terminal } from '#channels/terminal';
 import type { OpenedBook } from '#logbook';
 import { Site } from '#records';
+import { dailyBackup } from './daily-backup.ts';
 import { DEMO_NAME, fillDemo } from './demo.ts';
 import { drawAsText, draws } from './drawing.ts';
 import { linesOf, writeLine } from './lines.ts';
@@ -67,7 +68,12 @@ export async function run(args: string[]): Promise<number> {
       drawn: drawAsText,
     });
     emptyOldTalk(book, now());
-    const hourly = setInterval(() => emptyOldTalk(book, now()), 3_600_000);
+    const backups = dailyBackup(book, path, warn);
+    void backups.look(now());
+    const hourly = setInterval(() => {
+      emptyOldTalk(book, now());
+      void backups.look(now());
+    }, 3_600_000);
     const clock = setInterval(() => {
       assistant.tick(now());
       void terminal?.flush();
@@ -91,6 +97,7 @@ export async function run(args: string[]): Promise<number> {
     } finally {
       clearInterval(clock);
       clearInterval(hourly);
+      await backups.ended();
     }
   } finally {
     await page?.close();
