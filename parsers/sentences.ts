@@ -230,6 +230,7 @@ function worth(reading: Reading, result: SentenceResult): boolean {
     // `cat 61.5`, `pine 3 138f`: an everyday word is a slip only where it opens the entry and a figure stands by it.
     return (
       slips.length === 1 &&
+      NAMES.some((cls) => sense(slips[0], cls) !== undefined) &&
       reading.a === 0 &&
       tokens[0] === slips[0] &&
       run.some((tok) => tok.k === 'n') &&
@@ -244,6 +245,8 @@ function worth(reading: Reading, result: SentenceResult): boolean {
     return false;
   return slips.length <= 1 + company.length;
 }
+/** What an everyday word may be a slip of. */
+const NAMES = ['container', 'material', 'pilehead', 'place', 'point', 'tempword'];
 const DULL = new Set(['fill', 'prep', 'and', 'article', 'numero', 'be', 'approx', 'next']);
 
 /** Unknown words one slip from a trade word get that word's meanings; phrases are then looked for again. */
@@ -254,9 +257,10 @@ function mend(
   context: ReadContext,
 ): { tokens: Tok[]; slips: Tok[] } | null {
   let changed = false;
-  const left = new Set(result.chunks.flatMap((chunk) => chunk.left));
+  // All that no reader took for certain: also the words of a reading that was dropped for its company.
+  const left = new Set(tokens.keys());
   for (const reading of result.readings)
-    if (reading.rule === OWN_WORD) for (let k = reading.a; k < reading.b; k++) left.add(k);
+    if (reading.rule !== OWN_WORD) for (let k = reading.a; k < reading.b; k++) left.delete(k);
   const out = tokens.map((tok, k) => {
     if (!left.has(k) || !mendable(tok)) return tok;
     const words = mendings(vocabulary, tok.s);
@@ -350,6 +354,9 @@ function weed(tokens: readonly Tok[], readings: readonly Reading[]): SentenceRes
   }
   const conditional = tokens.some((tok, k) => !taken[k] && sense(tok, 'cond') !== undefined);
   const kept = readings.filter((reading) => {
+    // `on est allés à la plage, 30 degrés`: a reading that lacks its place is asked about only where all is trade.
+    const homeless = reading.items.every((item) => 'doubt' in item && item.doubt.why === 'no-place');
+    if (homeless && chunks.some((chunk) => chunk.left.length > 0)) return false;
     if (reading.items.every((item) => 'request' in item)) return stands(reading, chunks, tokens, true);
     if (conditional) return false;
     return stands(reading, chunks, tokens, false);

@@ -81,7 +81,7 @@ export const turning: Reader = {
     const whole = tokens.some((tok) => ['all', 'both', 'many'].some((cls) => sense(tok, cls) !== undefined));
     const slots = take(tokens, ['turn', ...(whole ? ['n'] : []), 'place', ...WHOLE, 'with', 'machine']);
     if (!slots || slots.get('turn').length !== 1 || scope.asked) return null;
-    if (slots.get('machine').length > 0 && !slots.all.some((one) => isPrep(one, 'with'))) return null;
+    if (slots.get('machine').length > 0 && !slots.all.some((one) => isPrep(one, 'with', 'to'))) return null;
     const into = slots.all.findIndex((one) => isPrep(one, 'into') || isPrep(one, 'to') || isPrep(one, 'in'));
     const named = slots.all.map((one, k) => ({ ...one, k })).filter((one) => one.cls === 'place');
     if (

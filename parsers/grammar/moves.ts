@@ -285,9 +285,8 @@ function destination(tokens: readonly Tok[], scope: Scope): { to: string; rest: 
       )
     )
       return null;
-    const text = words.map((word) => word.s);
     void scope;
-    return { to: text.join(' '), rest: [...tokens.slice(0, verb ? k + 1 : k)] };
+    return { to: sliceOfTokens(words), rest: [...tokens.slice(0, verb ? k + 1 : k)] };
   }
   return null;
 }

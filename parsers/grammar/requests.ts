@@ -103,12 +103,15 @@ export const plannedMix: Reader = {
 /** Status and history of a place, or of all. */
 export const placeRequest: Reader = {
   rule: 'request place',
-  on: ['req', 'about', 'turn', 'turnname', 'ready', 'water', 'cover', 'need', 'screen'],
+  on: ['req', 'about', 'turn', 'turnname', 'ready', 'water', 'cover', 'need', 'screen', 'place'],
   read(tokens, scope) {
     for (const name of ['history', 'status'] as const) {
       const own = tokens.filter((tok) => asks(tok, name));
       const rest = tokens.filter((tok) => !asks(tok, name));
       if (own.length === 0 && (name === 'history' || !scope.asked)) continue;
+      // `pile 3?` asks how it is; a letter alone does not.
+      if (own.length === 0 && tokens.length < 2 && (tokens[0]!.k !== 'w' || tokens[0]!.s.length < 2))
+        continue;
       const slots = take(rest, ABOUT);
       if (!slots) continue;
       const places = placesOf(slots);

@@ -8,7 +8,6 @@ import { alternatives } from './weigh-in.ts';
 const ACCEPTS = [
   'check',
   'done',
-  'about',
   'n',
   'place',
   'point',
@@ -28,6 +27,7 @@ const ACCEPTS = [
   'rangeword',
   'squeeze?',
   'mixed',
+  'about',
 ];
 
 const isDepth = (n: Num) => isLengthUnit(n.unit);

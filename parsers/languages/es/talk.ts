@@ -10,14 +10,14 @@ export const talk: Words = {
   'prep:to': 'a|al|para|hacia|hasta',
   'prep:into': 'a|en|dentro de',
   'prep:on':
-    'sobre|encima de|en|arriba de|por encima de|cerca de|junto a|al lado de|alrededor de|por|detras de|contra|bajo|debajo de|cerca del|junto al|cerquita de|alrededor del|al lado del|afuera de|a un lado de',
+    'sobre|encima de|en|arriba de|por encima de|cerca de|junto a|al lado de|alrededor de|por|detras de|contra|bajo|debajo de|cerca del|junto al|cerquita de|alrededor del|al lado del|afuera de|a un lado de|al pie de|a un costado de|enfrente de|atras de|abajo de|pegado a|pegada a|a orillas de',
   'prep:off': 'fuera',
   'prep:out': 'fuera de|afuera de',
   'prep:in': 'en|dentro de|dentro del',
   'prep:with': 'con|mas|c',
   'prep:of': 'de|del',
   'prep:at':
-    'a|@|esta a|marca|marco|esta en|llego a|en|lectura|va en|anda en|subio a|bajo a|indica|estan a|lee|leyo|estaba a|dio|registra|registro|anda a|va a los|alcanzo|alcanzo los|mide|midio|tiene',
+    'a|@|esta a|marca|marco|llego a|en|lectura|va en|anda en|subio a|bajo a|indica|estan a|lee|leyo|estaba a|dio|registra|registro|anda a|va a los|alcanzo|alcanzo los|mide|midio|tiene',
   'prep:for': 'para|por',
   and: 'y|e|asi como|ademas de',
   numand: 'y',
@@ -164,7 +164,7 @@ export const asking: Words = {
   'req:mine':
     'que registre|que anote|mis registros|mis entradas|que he registrado|que he anotado|mis apuntes|que apunte|lo que registre|muestrame lo que registre|que meti yo|que registre yo|mis anotaciones|que registre hoy|que anote hoy|que puse yo|lo que anote|ver mis registros|ver mis entradas|mi registro|que he apuntado|que apunte hoy|que he registrado hoy|muestra mis registros|muestrame mis registros|que he puesto',
   'req:mix':
-    'mezcla|como va la mezcla|cuantas astillas|cuanta astilla|cuanto aserrin|cuantas carretillas de astillas|cuanta viruta|mix|como esta la mezcla|cuantas astillas necesitamos|cuanta astilla necesito|cuantas astillas necesito|cuanto aserrin necesito|cuantas cubetas de astillas|cuanto carbono|cuantas astillas hacen falta|cuantas astillas le echo|cuantas astillas agrego|cuanto aserrin le echo|hacen falta astillas|faltan astillas|cuanto aserrin necesitamos|mezcla de hoy|la mezcla esta bien|cuantas hojas|cuantas hojas le echo|cuantas astillas faltan|cuanto seco|cuanto material seco|cuantas astillas ocupo|cuantas astillas ocupamos|cuantas astillas para eso|cuantas astillas le pongo|cuanta astilla le pongo|cuanta astilla le echo|que tal la mezcla|cuanto aserrin le pongo|cuantas astillas se necesitan|como anda la mezcla|esta bien la mezcla|cuantas hojas necesito|cuantas hojas necesitamos',
+    'mezcla|como va la mezcla|cuantas astillas|cuanta astilla|cuanto aserrin|cuantas carretillas de astillas|cuanta viruta|mix|como esta la mezcla|cuantas astillas necesitamos|cuanta astilla necesito|cuantas astillas necesito|cuanto aserrin necesito|cuantas cubetas de astillas|cuanto carbono|cuantas astillas hacen falta|cuantas astillas le echo|cuantas astillas agrego|cuanto aserrin le echo|cuanto aserrin necesitamos|mezcla de hoy|la mezcla esta bien|cuantas hojas|cuantas hojas le echo|cuantas astillas faltan|cuanto seco|cuanto material seco|cuantas astillas ocupo|cuantas astillas ocupamos|cuantas astillas para eso|cuantas astillas le pongo|cuanta astilla le pongo|cuanta astilla le echo|que tal la mezcla|cuanto aserrin le pongo|cuantas astillas se necesitan|como anda la mezcla|esta bien la mezcla|cuantas hojas necesito|cuantas hojas necesitamos',
   coming:
     'vienen|van a llegar|llegan|por llegar|esperados|para|vienen en camino|esperamos|manana|van a venir|en camino|con|si tengo|tengo|tenemos|si llegan',
   'req:help':

@@ -25,7 +25,7 @@ export const doings: Words = {
   ready:
     'pret|prete|est pret|est prete|mur|mure|pret a tamiser|prets|est mur|est mure|pret a utiliser|muri|prete a tamiser|prete a utiliser|pret a etre tamise|pret a l usage|matur|mûr|pretes|est pret a utiliser|est prete a utiliser|est pret a tamiser|est prete a tamiser|est bien mur',
   deliver:
-    'livraison|livre|livree|livraison de|recu une livraison|voyage de|livres|livrees|recu un voyage de|arrivage|livraison recue|recu|recue|arrive|camion de|recus|arrivee|recues|voyage|arrivage de|on a recu|achat|achete|chargement de|rentre|approvisionnement|le camion a livre|livraison du jour|nous ont livre|se sont fait livrer|fait livrer|livré par camion|reapprovisionnement|stock recu|recu un camion de|recu un chargement de|depose|laisse',
+    'livraison|livre|livree|livraison de|recu une livraison|voyage de|livres|livrees|recu un voyage de|arrivage|livraison recue|recu|recue|arrive|camion de|recus|arrivee|recues|voyage|arrivage de|on a recu|achat|achete|chargement de|rentre|approvisionnement|le camion a livre|livraison du jour|nous ont livre|se sont fait livrer|fait livrer|livré par camion|reapprovisionnement|stock recu|recu un camion de|recu un chargement de|depose|laisse|livreur passe|le livreur est passe|livreur est passe|le camion est passe|camion passe|le camion a passe',
   reject:
     'refuse|refusee|retourne au client|renvoye|renvoyee|rejete|rejetee|refuses|refusees|rejetes|renvoyes|pas accepte|pas pris|retourne a la cuisine|rejet|refus de|rejetees|renvoyees|renvoye a|on a refuse|refuse de prendre|non accepte|retourne a|dit non a',
   screen:
@@ -83,7 +83,7 @@ export const doings: Words = {
   'speed:off': 'arrete|arretee|ferme|fermee|eteint|off|a off',
   fan: 'ventilateur|fan|soufflerie|ventilation|ventilo|souffleur|ventil|ventilateurs',
   'down-to':
-    'reste|il reste|rendu a|rendus a|descendu a|en reste|reste environ|il en reste|stock|en stock|niveau|encore|en reserve|il nous reste|on a|il y a|plus que|rendu|rendus|baisse a|reserve|reserve de|est a|sont a|a|tas de|inventaire|reste juste|juste|reste plus que|il reste juste|seulement|tombe a|stock de|en bas de|il reste a peu pres|reste a peu pres|il en reste a peu pres|il reste environ',
+    'reste|il reste|rendu a|rendus a|descendu a|en reste|reste environ|il en reste|stock|en stock|niveau|encore|en reserve|il nous reste|on a|il y a|plus que|rendu|rendus|baisse a|reserve|reserve de|est a|sont a|a|inventaire|reste juste|juste|reste plus que|il reste juste|seulement|tombe a|stock de|en bas de|il reste a peu pres|reste a peu pres|il en reste a peu pres|il reste environ',
   hourword: 'heures|heure|h|hres|heures personnes|heures de travail|hrs|heures de benevolat|heures personne',
   work: 'travaille|travail|sur le site|sur place|benevolat|corvee|de travail|ouvrage|travailles|a travailler|passe|de benevolat|d ouvrage|ont travaille|quart|travaillees|heures|presence|presents|present|temps|main d oeuvre|shift|de corvee|au site|ont passe|j ai fait|a brasser|au compost|consacre|a tamiser|a nettoyer|a peleter',
   note: 'note|nb|memo|a noter|remarque|notez',

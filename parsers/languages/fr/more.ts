@@ -5,7 +5,8 @@ export const more: Words = {
   be: 'est|sont|etait|etaient|c est|etre|ete|reste|rendu|etait a',
   numero: 'numero|num|nr|n°',
   between: 'entre',
-  turnname: 'a brasser|a retourner|brasser|retourner|tourner|melanger|brassage|retournement',
+  turnname:
+    'a brasser|a retourner|brasser|retourner|tourner|melanger|brassage|retournement|brasse tu|on brasse tu|retourne tu|on retourne tu',
   rangeword: 'a|et|jusqu a',
   degree: 'chaud|chaude|tiede|frais',
   because:
@@ -51,7 +52,7 @@ export const more: Words = {
     'donne a|donne au|envoye a|envoye au|parti au|parti a|livre a|livre au|vendu a|parti chez|donnes aux|livre aux|remis a|remis au|parti pour|remis aux',
   seen: 'vu|vue|vus|il y a|y a|y a des|trouve|remarque|apercu|vient de|autour|pres|dans|partout|encore|plein|pleine|de retour|entendu|senti|attrape|mort|vivant|sort|sur|ya|y avait|ya des|ca|la|courait|creuse|creuse dans|trous|trou|nid|une|gros|beaucoup|bcp|quelques|plusieurs|rode|signes|traces|traces de|se promene|a cote|aussi|mange|ronge|bruit',
   gloss:
-    'sort|sortent|sorti|sortie|presse|se tient|brille|tient|forme une boule|reste en boule|vraiment|besoin d eau|salon|hangar|cabanon|garage|bureau|cour|entree|stationnement|local|remise a outils|batisse',
+    'sort|sortent|sorti|sortie|presse|se tient|brille|tient|forme une boule|reste en boule|vraiment|besoin d eau|salon|hangar|cabanon|garage|bureau|cour|entree|stationnement|local|remise a outils|batisse|brun|brune|noir|noire|vert|verte',
   there: 'la|y|ca',
   ok: 'ok|correct|correcte|bon|bonne|beau|fonctionne|passe|tout va bien|rien a signaler|tout est beau|marche bien|fonctionne bien|ras|tout est correct|impeccable|en ordre|conforme|bien|tout est ok|rien de special|tout beau|fait|aucun probleme|pas de probleme',
   done: 'fait|faite|fini|termine|complete|faites|faits|c est fait',

@@ -3,7 +3,7 @@ import type { Words } from '../../lexicon.ts';
 /** What things on a compost site are called in French. */
 export const things: Words = {
   'container:cart':
-    'bac|bacs|bac roulant|bacs roulants|poubelle|poubelles|bac brun|bacs bruns|bac vert|bacs verts|conteneur|conteneurs|bac a roulettes|bacs a roulettes|poubelle roulante|bac de cuisine',
+    'bac|bacs|bac roulant|bacs roulants|poubelle|poubelles|bac brun|bacs bruns|bac vert|bacs verts|conteneur|conteneurs|bac a roulettes|bacs a roulettes|poubelle roulante|bac de cuisine|poubelle brune|poubelles brunes|poubelle verte|poubelle de cuisine',
   'container:bucket': 'seau|seaux|chaudiere|chaudieres|sceau|sceaux|siau|siaux|seau plein|bioseau|bioseaux',
   'container:bag': 'sac|sacs|poche|poches',
   'container:barrel': 'baril|barils|tonneau|tonneaux|bidon|bidons',
@@ -11,7 +11,7 @@ export const things: Words = {
   'container:loader-bucket':
     'godet|godets|godet de chargeur|godets de chargeur|pelletee|pelletees|godet du tracteur|godets du tracteur|godet de tracteur|godets de tracteur|godet du chargeur|godets du chargeur|pelle de tracteur|godet de loader|godets de loader',
   plural:
-    'bacs|bacs roulants|poubelles|conteneurs|seaux|sceaux|chaudieres|sacs|poches|barils|tonneaux|brouettes|godets|godets de chargeur|brouettees|bacs bruns',
+    'bacs|bacs roulants|poubelles|conteneurs|seaux|sceaux|chaudieres|sacs|poches|barils|tonneaux|brouettes|godets|godets de chargeur|brouettees|bacs bruns|poubelles brunes',
   'material:food-scraps':
     'restes|restes de table|restes alimentaires|dechets alimentaires|restes de cuisine|dechets de cuisine|residus alimentaires|epluchures|nourriture|matieres organiques|dechets de table|dechets organiques|restes de nourriture|pelures|restants|restants de table|matiere organique|restes de repas|aliments|dechets de repas|organiques',
   'material:wood-chips':
@@ -41,7 +41,7 @@ export const things: Words = {
   'pilehead:pile': 'tas|pile|piles|andain|andains|amas|lot|rang',
   'pilehead:bay': 'baie|baies|box|case|cases|compartiment|compartiments|casier|loge|travee|cellule',
   'pilehead:drum': 'tambour|tambours|composteur rotatif|cylindre|drum|composteur|digesteur|tambour rotatif',
-  many: 'piles|andains|baies|les tas|tous les tas|deux tas|tambours|tas tous|compartiments|des tas',
+  many: 'piles|andains|baies|les tas|deux tas|tambours|tas tous|compartiments|des tas',
   'place:exit': 'sortie|sortie du tambour|bout de sortie|sortie tambour|bout du tambour',
   'place:ambient':
     'ambiant|ambiante|amb|air ambiant|exterieur|dehors|air|temperature ambiante|temp ambiante|ext|air exterieur|temperature exterieure|temp exterieure|temp ext|t ambiante|t ext|temp amb',
@@ -76,7 +76,7 @@ export const things: Words = {
   'topic:odour':
     'odeur|odeurs|pue|ca pue|puait|puent|sent mauvais|sentait mauvais|ca sent|sent|senteur|ammoniac|oeufs pourris|sent l ammoniac|ca sent mauvais|empeste|puanteur|sent fort|ca sent fort|odeur d ammoniac|sent pas bon|ca sent pas bon|ca sentait|sent les oeufs pourris|odeur forte|odeur d oeuf pourri|ca sent l ammoniac|mauvaise odeur|odeur de pourri|sent le pourri|pu|ca pu|sent les oeufs|schlingue|cocotte|odeur d oeufs pourris|fouette|ca fouette|ca sent le pourri|mauvaises odeurs|relent|relents',
   'topic:leachate':
-    'lixiviat|jus qui coule|flaque|flaques|fuite|fuit|coule par terre|liquide|liquide brun|eau brune|jus brun|mare|percolat|suinte|jus|ca fuit|suintement|jus noir|flaque de jus|liquide noir|ecoulement|jus par terre|eau noire|ca suinte|lixiviat qui coule',
+    'lixiviat|jus qui coule|flaque|flaques|fuite|fuit|coule par terre|liquide|liquide brun|eau brune|jus brun|mare|percolat|suinte|jus|ca fuit|suintement|jus noir|flaque de jus|liquide noir|ecoulement|jus par terre|eau noire|ca suinte|lixiviat qui coule|flaque brune|flaque noire|grosse flaque|grosse flaque brune',
   'topic:flies':
     'mouches|mouche|asticots|asticot|vers blancs|drosophiles|moucherons|mouches a fruits|larves|mouche a fruits|nuee de mouches|plein de mouches',
   'topic:pests':
@@ -96,7 +96,7 @@ export const things: Words = {
   contaminated:
     'contamine|contaminee|contamines|contaminees|contamine avec du plastique|plastique dedans|du plastique dedans|avec du plastique|avec du plastique dedans|contamine par du plastique|y avait du plastique|il y avait du plastique dedans|du verre dedans|sac de plastique dedans|contenait du plastique|il y avait du plastique|contamination|souille|souillee|avec des ustensiles dedans|des ustensiles dedans|y avait du plastique dedans|contaminé plastique|sale|de la vitre dedans|des sacs dedans|sacs de plastique dedans|du metal dedans|avec du verre|beaucoup de plastique dedans|avec contaminants',
   machine:
-    'ventilateur|fan|soufflerie|souffleur|moteur|engrenage|courroie|chaine|porte|trappe|palette|pompe|tuyau|boyau|balance|thermometre|sonde|chargeur|tracteur|tamis|crible|barriere|capteur|panneau|arret d urgence|bouton d arret|roue|pneu|lumiere|lumieres|broyeur|melangeur|vis|hydraulique|robinet|laveuse|couvercle|bouton rouge|panneau de controle|minuterie|convoyeur|roulement|laveuse a pression|evier|treuil|grille|gate|cadenas|bouton d urgence|pedale|ecran|poignee de porte|roulette|roulettes|charniere|tarare|dechiqueteuse|tamiseur|roues',
+    'ventilateur|fan|soufflerie|souffleur|moteur|engrenage|courroie|chaine|porte|trappe|palette|pompe|tuyau|boyau|balance|thermometre|sonde|chargeur|tracteur|tamis|crible|barriere|capteur|panneau|arret d urgence|bouton d arret|roue|pneu|lumiere|lumieres|broyeur|melangeur|vis|hydraulique|robinet|laveuse|couvercle|bouton rouge|panneau de controle|minuterie|convoyeur|roulement|laveuse a pression|evier|treuil|grille|gate|cadenas|bouton d urgence|pedale|ecran|poignee de porte|roulette|roulettes|charniere|tarare|dechiqueteuse|tamiseur|roues|loader|pepine|bobcat|fourche|mini loader|tracteur a gazon',
   person:
     'voisin|voisins|voisine|resident|residents|visiteur|dame|monsieur|quelqu un|infirmiere|patient|patients|personnes|personne|benevoles|benevole|gars|equipe|etudiants|etudiant|monde|employes|employe|stagiaire|stagiaires|collegues|aidants|aides|gens|jeunes|beneficiaires|pers|voisines|travailleurs|du monde|intervenante|cuisinier|locataire|locataires',
   'weather:rain':
