@@ -1,4 +1,4 @@
-import { instantOf, localDateOf } from '#core';
+import { instantOf, localDateOf, settingAt } from '#core';
 import { readMessage } from '#parsers';
 import type { BookRecord, Entry, Language, NewEntry } from '#records';
 import { sayChangedWeeks } from './changed-weeks.ts';
@@ -42,6 +42,8 @@ export type Assistant = {
   tick(now: string, site?: number): OutgoingRow[];
   /** What a page always shows of a site: its name, whom to call, and what to do in each danger. */
   board(site: number, language: Language | null, now: string): Board;
+  /** For how many days a site keeps the words of messages as evidence; null where it has set no end. */
+  keepsDays(site: number, now: string): number | null;
 };
 
 export type Board = {
@@ -300,6 +302,11 @@ export function makeAssistant(parts: {
         rows.push(...book.write(() => duePosts({ book, words, siteId: id, picture, now, homes: homes(id) })));
       }
       return rows;
+    },
+    keepsDays: (site, now) => {
+      const picture = pictures.now(site);
+      const today = localDateOf(now, picture.base.timeZone);
+      return (settingAt(picture, 'keep-messages', today) as number | undefined) ?? null;
     },
   };
 }

@@ -12,7 +12,7 @@ import { type OverPage, overPage } from './page.ts';
 import { build, complainTo } from './parts.ts';
 import { Problem } from './problem.ts';
 import { readSiteFile } from './site-file.ts';
-import { emptyOldTalk } from './tidy.ts';
+import { emptyOldTalk, emptyOldWords } from './tidy.ts';
 
 const DEFAULT_NAME = 'My compost site';
 /** How often the clock is looked at for what goes out unasked. */
@@ -67,13 +67,14 @@ export async function run(args: string[]): Promise<number> {
       name: userName(),
       drawn: drawAsText,
     });
-    emptyOldTalk(book, now());
     const backups = dailyBackup(book, path, warn);
-    void backups.look(now());
-    const hourly = setInterval(() => {
+    const tidy = () => {
       emptyOldTalk(book, now());
+      emptyOldWords(book, assistant, now());
       void backups.look(now());
-    }, 3_600_000);
+    };
+    tidy();
+    const hourly = setInterval(tidy, 3_600_000);
     const clock = setInterval(() => {
       assistant.tick(now());
       void terminal?.flush();

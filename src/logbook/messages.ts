@@ -67,6 +67,11 @@ export const messageQueries = (db: Database.Database) => {
     `UPDATE message SET text = '', pictures = '[]' WHERE ${received} AND text <> '' AND state = 'done'
      AND NOT EXISTS (SELECT 1 FROM entry WHERE entry.message = message.id)`,
   );
+  // An alarm holds the writer's words, and what happened to whom: gone with the talk, once its readers had it.
+  const blankAlarms = blanking(
+    `UPDATE outbox SET text = '' WHERE site = @site AND created_at >= @from AND created_at < @before
+     AND about = 'alarm' AND sent_at IS NOT NULL AND text <> ''`,
+  );
   const blankAll = blanking(`UPDATE message SET text = '', pictures = '[]' WHERE ${received} AND text <> ''`);
   const blankSaid = blanking(
     `DELETE FROM said WHERE site = @site AND number IN (SELECT number FROM entry WHERE ${received})`,
@@ -139,8 +144,8 @@ export const messageQueries = (db: Database.Database) => {
       return message(site, channel, chat, id, edit)!;
     },
     blankTexts: (site: number, span: { from: string; before: string }, which: 'talk' | 'all'): void => {
-      if (which === 'talk') blankTalk.run({ site, ...span });
-      else for (const statement of [blankAll, blankSaid]) statement.run({ site, ...span });
+      const statements = which === 'talk' ? [blankTalk, blankAlarms] : [blankAll, blankSaid];
+      for (const statement of statements) statement.run({ site, ...span });
     },
 
     putOut: (row: NewOutgoing): OutgoingRow => {

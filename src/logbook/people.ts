@@ -49,6 +49,12 @@ export const peopleQueries = (db: Database.Database, now: () => string) => {
   const forgetting = [
     'DELETE FROM said WHERE (site, number) IN (SELECT site, number FROM entry WHERE person = @id AND site = @site)',
     "UPDATE message SET text = '', pictures = '[]' WHERE person = @id",
+    // Replies and posts that were sent already may name the person or quote them.
+    `UPDATE outbox SET text = '' WHERE site = @site AND sent_at IS NOT NULL AND text <> ''
+     AND (message IN (SELECT id FROM message WHERE person = @id)
+       OR EXISTS (SELECT 1 FROM person WHERE id = @id AND name <> '' AND instr(outbox.text, name) > 0))`,
+    `DELETE FROM meta WHERE EXISTS (SELECT 1 FROM person_channel
+     WHERE person = @id AND meta.key LIKE channel || ':%:' || channel_id)`,
     'DELETE FROM person_channel WHERE person = @id',
     "UPDATE person SET name = '', language = NULL, coordinator = 0 WHERE id = @id",
   ].map((sql) => db.prepare<{ id: number; site: number }>(sql));

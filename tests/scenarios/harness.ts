@@ -12,14 +12,19 @@ export type Turn = {
 };
 
 /** A conversation with a site in a book of its own, in memory: what a scenario is written on. */
-export function startScenario(site: unknown, start = '2026-11-24T08:00') {
+export function startScenario(
+  site: unknown,
+  start = '2026-11-24T08:00',
+  complain?: (what: string, error: unknown) => void,
+) {
   const faults: string[] = [];
   const book = openBook(':memory:', { now: () => '2026-11-24T00:00:00.000Z' });
   const words = makeWords(readTexts(), (what) => faults.push(what));
   const assistant = makeAssistant({
     book,
     words,
-    complain: (what, error) => faults.push(`${what}: ${error instanceof Error ? error.stack : ''}`),
+    complain:
+      complain ?? ((what, error) => faults.push(`${what}: ${error instanceof Error ? error.stack : ''}`)),
     homes: homesOf(book),
   });
   const parsed = Site.parse(site);
