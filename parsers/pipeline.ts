@@ -8,8 +8,10 @@ import { approximations, corrections, places, units, wordNumbers } from './prepa
 import { type Carry, type Item, isSoft } from './reading.ts';
 import { datesIn, plainAt, type SaidDate } from './said-dates.ts';
 import { type Reading, readSentence } from './sentences.ts';
+import { readEnded, readShort } from './short-asks.ts';
 import { type Plain, plain, sliceOf, spanOf } from './text.ts';
 import { scan, sense, type Tok, understand } from './tokens.ts';
+import { isComplaint } from './trouble-words.ts';
 import { vocabularyFor } from './vocabulary.ts';
 
 const emptyMessage = (): ParsedMessage => ({
@@ -57,6 +59,8 @@ export function readMessage(text: string, context: ReadContext): ParsedMessage {
   }
   const vocabulary = vocabularyFor(context);
   const danger = readDanger(text);
+  const whole = danger.length === 0 ? readWhole(message, context, vocabulary) : null;
+  if (whole) return whole;
   const dates = commands(message, vocabulary) ? [] : datesIn(message, context, vocabulary);
   // The order matters: phrases before numbers in words (`three quarters of`), units before places (`41 C`),
   // places before corrections (`turned B, no wait C`).
@@ -132,6 +136,13 @@ export function readMessage(text: string, context: ReadContext): ParsedMessage {
   }
   const dangers = danger.filter((one) => !isOnlyNamed(one, found, text, message));
   if (dangers.length > 0) alarm(out, found, unread, dangers, tokens, message, heading);
+  // Whoever complained has a name that no lexicon holds: the message as a whole tells.
+  if (found.length === 0 && isComplaint(text)) {
+    out.records.push({ kind: 'problem', topic: 'complaint', said: message.original.trim() });
+    out.assumed.push([]);
+    out.typed.push(null);
+    return out;
+  }
   emit(out, found, message, context);
   if (dangers.length > 0) out.requests = out.requests.filter((one) => one.request !== 'help');
   for (const [a, b] of unread) {
@@ -207,6 +218,23 @@ function commands(message: Plain, vocabulary: Vocabulary): boolean {
 function asksForToday(tokens: readonly Tok[], context: ReadContext): boolean {
   const told = tokens.filter((tok) => !isSoft(tok));
   return told.length === 1 && told[0]!.k === 'd' && told[0]!.date!.when === context.nowLocal.slice(0, 10);
+}
+
+/** A message that is one short question or command as a whole, or says what ended a problem and what was done. */
+function readWhole(message: Plain, context: ReadContext, vocabulary: Vocabulary): ParsedMessage | null {
+  const short = readShort(message, context, vocabulary);
+  if (short) {
+    return {
+      ...emptyMessage(),
+      ...short,
+      assumed: short.records.map(() => []),
+      typed: short.records.map(() => null),
+    };
+  }
+  if ((context.book?.openProblems.length ?? 0) === 0) return null;
+  const ended = readEnded(message, (piece) => readMessage(piece, context));
+  pointInto(message);
+  return ended;
 }
 
 /** `note: …` keeps the writer's words as they are. */

@@ -14,6 +14,11 @@ export function settle(draft: Draft, heldNumber: number, records: FieldRecord[] 
     draft.lines.push(say('answered-already', { entry: { entry: heldNumber }, by: { entry: held.voidedBy } }));
     return;
   }
+  // What leaves a held pile is a coordinator's to allow; anybody may say that nothing was taken.
+  if (held.held.why === 'held-pile' && records !== null && !draft.mayDecide) {
+    draft.lines.push(say('coordinators-only'));
+    return;
+  }
   remember(draft, null);
   if (records === null || records.length === 0) {
     drop(draft, held);

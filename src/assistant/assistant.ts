@@ -18,7 +18,7 @@ import type {
   Words,
 } from './ports.ts';
 import { duePosts } from './posts.ts';
-import { press } from './press.ts';
+import { perform, press } from './press.ts';
 import { readingContext } from './reading-context.ts';
 import { answerRequest } from './requests/index.ts';
 import { setting } from './requests/setting.ts';
@@ -26,6 +26,7 @@ import { rememberWhy } from './requests/why.ts';
 import { readRevision } from './revision.ts';
 import { say } from './say.ts';
 import { settingsOf } from './settings-of.ts';
+import { rememberOffered, typedChoice } from './typed-press.ts';
 
 export type Received = {
   /** False where the same message had been received before: nothing was done. */
@@ -99,15 +100,23 @@ export function makeAssistant(parts: {
     else if (incoming.ask) answerRequest(draft, { request: incoming.ask }, readingContext(draft));
     else if (incoming.location)
       setting(draft, { request: 'setting', name: 'place', value: incoming.location });
-    else {
-      const context = readingContext(draft);
-      decide(draft, readMessage(incoming.text, context), context);
-    }
+    else takeText(draft);
     sayChangedWeeks(draft);
     rememberWhy(draft);
     const outgoing = putOut(draft, message);
+    rememberOffered(draft, outgoing);
     pictures.keep(incoming.site, committed());
     return { fresh: true, message, outgoing, entries: draft.entries };
+  }
+
+  function takeText(draft: Draft): void {
+    const typed = typedChoice(draft);
+    if (typed) {
+      perform(draft, typed);
+      return;
+    }
+    const context = readingContext(draft);
+    decide(draft, readMessage(draft.incoming.text, context), context);
   }
 
   /** Our own fault: the words are kept, and the sender is told so. */

@@ -4,7 +4,7 @@ import type { BookRecord, BookRecordOf, Entry, FieldRecord, ParsedMessage } from
 import { amendByReply } from './amend.ts';
 import { askOnce } from './asking.ts';
 import { cautionLines } from './cautions.ts';
-import { sameCart } from './double-log.ts';
+import { doubtOf } from './doubting.ts';
 import type { Draft } from './draft.ts';
 import { emergencyLines, tellCoordinators, withoutMedicalDetail } from './emergency.ts';
 import { entryLine } from './entry-lines.ts';
@@ -12,6 +12,7 @@ import { hold } from './holding.ts';
 import { matters } from './matters/index.ts';
 import { weighed } from './nets.ts';
 import { answerRequest } from './requests/index.ts';
+import { rememberWhy } from './requests/why.ts';
 import { say } from './say.ts';
 
 /** How many entries a reply lists one by one; a longer paste is summed up. */
@@ -27,9 +28,9 @@ export function decide(draft: Draft, parsed: ParsedMessage, context: ReadContext
 
   const before = draft.entries.length;
   parsed.records.forEach((record, i) => {
-    const twin = sameCart(draft, record);
-    if (twin) {
-      hold(draft, twin);
+    const doubt = doubtOf(draft, record);
+    if (doubt) {
+      hold(draft, doubt);
       return;
     }
     writeRecord(draft, record, parsed, i);
@@ -57,6 +58,7 @@ export function decide(draft: Draft, parsed: ParsedMessage, context: ReadContext
     offerUndo(draft, numbers);
   }
   askWhatNumber(draft, parsed, context);
+  rememberWhy(draft);
 }
 
 /** Several weights of one thing are added up: that is the number the scale's pad used to hold. */

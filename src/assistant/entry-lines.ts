@@ -217,8 +217,8 @@ const LINES: { [K in BookKind]: LineOf<K> } = {
       place: place(r.place),
       analyte: term('analyte', r.analyte),
       value:
-        r.qualifier === 'not-detected'
-          ? term('qualifier', 'not-detected')
+        r.qualifier === 'not-detected' || r.value == null
+          ? term('qualifier', r.qualifier ?? 'found')
           : { text: `${r.qualifier ?? ''}${r.value ?? ''}${r.unit ? ` ${r.unit}` : ''}` },
     }),
   ],
@@ -256,6 +256,13 @@ function settingSay(record: BookRecordOf<'setting'>, _draft: Draft): Say {
   if (name === 'factor') return say('setting-factor', { container, kg: { kg: value as number } });
   if (name === 'moisture')
     return say('setting-moisture', { material: { material: of }, pct: { pct: value as number } });
+  if (name === 'hold') {
+    const lifted = value === false || value === null || value === 'off';
+    return say(lifted ? 'setting-hold-off' : 'setting-hold', {
+      place: place(of),
+      why: { text: plain(value) },
+    });
+  }
   if (name === 'target') return say('setting-target', { tonnes: { tonnes: value as number } });
   if (name === 'place') {
     const { latitude, longitude } = value as { latitude: number; longitude: number };

@@ -1,9 +1,10 @@
 import { addDays, instantOf, localDateOf, type Picture, weekdayOf, weekOf } from '#core';
 import type { Home } from './assistant.ts';
+import { fansOff } from './matters/drum.ts';
 import type { Book, Manner, OutgoingRow, PostAbout, Words } from './ports.ts';
 import { morningLines } from './requests/today.ts';
 import { weekLines } from './requests/totals.ts';
-import type { Line } from './say.ts';
+import { type Line, say } from './say.ts';
 import { type Settings, settingsOf } from './settings-of.ts';
 
 type Parts = {
@@ -62,6 +63,7 @@ function dueBetween(parts: Parts, settings: Settings, before: string, now: strin
       due.push({ at: at(morning.at), post: () => postMorning(parts, settings, date) });
     }
   }
+  due.push(...fanReminders(parts, settings, before, now));
   return due.sort((a, b) => a.at.localeCompare(b.at));
 }
 
@@ -72,6 +74,17 @@ function dueBetween(parts: Parts, settings: Settings, before: string, now: strin
 function reportedWeek(day: string, settings: Settings): string {
   const week = weekOf(day, settings.weekStarts);
   return day >= addDays(week, 4) ? week : addDays(week, -7);
+}
+
+/** A fan that was turned off for frost is reminded of when its time is up: the drum needs air. */
+function fanReminders(parts: Parts, settings: Settings, before: string, now: string): Due[] {
+  return fansOff(parts.picture, localDateOf(now, settings.timeZone)).flatMap(
+    ({ place, hours, dueAt }): Due[] => {
+      if (dueAt <= before || dueAt > now) return [];
+      const line = say('fan-reminder', { place: { place }, hours: { number: hours, digits: 1 } });
+      return [{ at: dueAt, post: () => putOut(parts, mannerOf(settings, parts), 'reminder', [line], null) }];
+    },
+  );
 }
 
 function postWeek(parts: Parts, settings: Settings, weekFrom: string): OutgoingRow[] {

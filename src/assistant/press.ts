@@ -1,7 +1,9 @@
 import { drop, settle } from './answers.ts';
 import type { Draft } from './draft.ts';
+import type { ChoiceAct } from './ports.ts';
 import { readingContext } from './reading-context.ts';
 import { answerRequest } from './requests/index.ts';
+import { rememberWhy } from './requests/why.ts';
 import { say } from './say.ts';
 import { undo } from './undo.ts';
 
@@ -14,7 +16,11 @@ export function press(draft: Draft): void {
     draft.lines.push(say('button-gone'));
     return;
   }
-  const { act } = choice;
+  perform(draft, choice.act);
+}
+
+/** Does what a button stands for, pressed or typed out. */
+export function perform(draft: Draft, act: ChoiceAct): void {
   if (act.do === 'undo') undo(draft, act.entries);
   else if (act.do === 'ask') answerRequest(draft, act.request as never, readingContext(draft));
   else if (act.do === 'answer') {
@@ -29,4 +35,5 @@ export function press(draft: Draft): void {
       );
     } else if (held) drop(draft, held);
   }
+  rememberWhy(draft);
 }

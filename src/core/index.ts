@@ -42,6 +42,7 @@ export {
 } from './drum/drum.ts';
 export { drumVolumeM3, feedPerDayKg, SHRINK_PER_DAY, type TakenOut, takeOut } from './drum/flow.ts';
 export { isCovered } from './duties/cover-pile.ts';
+export { drumRulesOf, feedOfDrum } from './duties/drum.ts';
 export {
   type Coded,
   DUTY_KINDS,
@@ -61,6 +62,7 @@ export {
 export { keptAway } from './duties/keep-away.ts';
 export { DUTY_RULES, dutiesNow } from './duties/now.ts';
 export { dueDate, parseSchedule, type Schedule } from './duties/schedule.ts';
+export { dailyUseKg } from './duties/stock.ts';
 export { noTurning } from './duties/weather.ts';
 export { feedback, type SourceFeedback } from './feedback.ts';
 export { AMBIENT_DAYS, type AmbientMean, type AmbientReading, ambientMean } from './heat/ambient.ts';

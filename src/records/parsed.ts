@@ -35,6 +35,8 @@ export const REQUESTS = [
   'new-here',
   'room',
   'trace',
+  'diagnose',
+  'stock',
   'feedback',
 ] as const;
 export type RequestName = (typeof REQUESTS)[number];
@@ -81,6 +83,7 @@ export const DOUBT_CODES = [
   'date-too-old',
   'same-cart',
   'full-or-ready',
+  'held-pile',
   'unclear',
 ] as const;
 export type DoubtCode = (typeof DOUBT_CODES)[number];

@@ -1,109 +1,146 @@
 import {
+  ambientMean,
   type Batch,
-  dangerBand,
+  batchAt,
   hottestOf,
   lowestOf,
   type Picture,
+  type PileReading,
   type Sanitising,
-  sanitising,
-  settingAt,
 } from '#core';
-import type { BookRecordOf, Entry, RuleSetName } from '#records';
+import type { BookRecordOf, Entry } from '#records';
 import type { Draft } from '../draft.ts';
 import { type Line, say } from '../say.ts';
+import { whyPile } from '../why/pile.ts';
+import { bandOf, judge } from './judging.ts';
+import { proofLine } from './proof-lines.ts';
+import { symptomLines } from './symptoms.ts';
 
-/** Rise over the air at which a pile counts as near ambient. @source AgriFutures, Curing, 2020: within about 5 °C */
-const NEAR = 5;
+/** The air as a mean of the last days; null where nobody read it. */
+export const airNow = (picture: Picture, today: string): number | null =>
+  ambientMean(picture.ambient, today)?.celsius ?? null;
 
-export function batchAt(picture: Picture, place: string): Batch | null {
-  const id = picture.places[place];
-  return id === undefined ? null : (picture.batches[id] ?? null);
-}
-
-/** The air's temperature: the mean of the last days' readings. */
-export function ambientNow(picture: Picture, today: string): number | null {
-  const recent = picture.ambient.filter(
-    ({ localDate }) => Date.parse(today) - Date.parse(localDate) <= 3 * 86_400_000,
-  );
-  if (recent.length === 0) return null;
-  return recent.reduce((sum, { celsius }) => sum + celsius, 0) / recent.length;
-}
-
-export function verdictOf(draft: Draft, batch: Batch): Sanitising | null {
-  const ruleSet = settingAt(draft.picture(), 'rule-set', draft.today) as RuleSetName | undefined;
-  if (!ruleSet) return null;
-  const aeration = settingAt(draft.picture(), 'aeration', draft.today) as 'forced' | 'breathing' | undefined;
-  return sanitising(
-    batch,
-    ruleSet,
-    { aeration: aeration ?? null },
-    { at: draft.now, localDate: draft.today },
-  );
-}
-
-/** What the readings just logged mean: danger first, then rise and proof. */
-export function heatMatters(draft: Draft, written: readonly Entry[]): { urgent: Line[]; lines: Line[] } {
-  const urgent: Line[] = [];
-  const lines: Line[] = [];
-  const picture = draft.picture();
+/** What the readings just logged mean. `fire` opens the reply; `wrong` asks, or names the likely cause. */
+export function heatMatters(
+  draft: Draft,
+  written: readonly Entry[],
+): { fire: Line[]; urgent: Line[]; wrong: Line[]; lines: Line[] } {
   const readings = written.filter((entry) => entry.record.kind === 'temperature');
-  const places = [...new Set(readings.map((entry) => placeOf(entry)))];
-  for (const place of places) {
-    if (place === 'ambient') continue;
-    const ofPlace = readings
-      .filter((entry) => placeOf(entry) === place)
-      .map((entry) => entry.record as BookRecordOf<'temperature'>);
-    const hottest = Math.max(
-      ...ofPlace.map((record) => hottestOf({ celsius: record.celsius, upTo: record.upTo ?? null })),
-    );
-    const band = dangerBand(hottest);
-    if (band.band !== 'usual') {
-      urgent.push(say(`band-${band.band}`, { place: { place }, celsius: { celsius: hottest } }));
+  const places = [...new Set(readings.map(placeOf))].filter((place) => place !== 'ambient');
+  const { fire, urgent, burning } = dangerLines(draft, readings);
+  const wrong: Line[] = [];
+  const lines: Line[] = [];
+  if (places.length <= 3) {
+    for (const place of places) {
+      const batch = batchAt(draft.picture(), place);
+      if (!batch || burning.has(place)) continue;
+      const numbers = new Set(
+        readings.filter((entry) => placeOf(entry) === place).map(({ number }) => number),
+      );
+      const said = pileLines(draft, place, batch, numbers, places.length === 1);
+      wrong.push(...said.wrong);
+      lines.push(...said.lines);
     }
-    const batch = batchAt(picture, place);
-    if (!batch || places.length > 3) continue;
-    lines.push(...pileLines(draft, place, batch, hottest, Math.min(...ofPlace.map(lowestOf))));
   }
-  return { urgent, lines };
+  return { fire, urgent, wrong, lines };
 }
 
 const placeOf = (entry: Entry): string => (entry.record as BookRecordOf<'temperature'>).place;
 
-const TURN_SHADOW_MS = 24 * 3_600_000;
-
-function pileLines(draft: Draft, place: string, batch: Batch, hottest: number, lowest: number): Line[] {
-  const lines: Line[] = [];
-  const turn = batch.turns.at(-1);
-  const justTurned = turn !== undefined && Date.parse(draft.now) - Date.parse(turn.at) < TURN_SHADOW_MS;
-  const verdict = verdictOf(draft, batch);
-  if (verdict && verdict.verdict !== 'cannot-show' && !justTurned) lines.push(proofLine(place, verdict));
-  else if (justTurned && lowest < 55) lines.push(say('heat-just-turned', { place: { place } }));
-  const ambient = ambientNow(draft.picture(), draft.today);
-  if (ambient !== null) {
-    const rise = hottest - ambient;
-    const near = rise <= NEAR && !justTurned;
-    lines.unshift(
-      say(near ? 'heat-near-ambient' : 'heat-rise', {
-        place: { place },
-        rise: { rise },
-        ambient: { celsius: ambient },
-      }),
-    );
+/** Hottest first. From the fire watch on, the coordinators are told as well. */
+function dangerLines(
+  draft: Draft,
+  readings: readonly Entry[],
+): { fire: Line[]; urgent: Line[]; burning: ReadonlySet<string> } {
+  const hottest = new Map<string, ReturnType<typeof bandOf>>();
+  for (const entry of readings) {
+    const { celsius, upTo } = entry.record as BookRecordOf<'temperature'>;
+    const place = placeOf(entry);
+    if (place === 'ambient') continue;
+    const found = bandOf(draft.picture(), draft.today, { celsius, upTo: upTo ?? null });
+    const known = hottest.get(place);
+    if (!known || found.celsius > known.celsius) hottest.set(place, found);
   }
-  return lines;
+  const fire: Line[] = [];
+  const urgent: Line[] = [];
+  // Of what may burn nothing else is said.
+  const burning = new Set<string>();
+  for (const [place, { band, celsius, doNotOpen, actions }] of [...hottest].sort(
+    ([, a], [, b]) => b.celsius - a.celsius,
+  )) {
+    if (band === 'usual') continue;
+    const line = say(`band-${band}`, { place: { place }, celsius: { celsius } });
+    (doNotOpen ? fire : urgent).push(line);
+    if (doNotOpen) burning.add(place);
+    if (actions.includes('tell-coordinator'))
+      draft.posts.push({ about: 'alarm', private: true, lines: [line] });
+  }
+  return { fire, urgent, burning };
 }
 
-export function proofLine(place: string, verdict: Sanitising): Line {
-  const args = {
+/** A low within a day after a turn is no sign of anything. @source common practice */
+const TURN_SHADOW_MS = 24 * 3_600_000;
+
+function turnedBefore(batch: Batch, reading: PileReading): boolean {
+  return batch.turns.some((turn) => {
+    const since = Date.parse(reading.at) - Date.parse(turn.at);
+    return since >= 0 && since < TURN_SHADOW_MS && (since > 0 || turn.entry < reading.entry);
+  });
+}
+
+function pileLines(
+  draft: Draft,
+  place: string,
+  batch: Batch,
+  numbers: ReadonlySet<number>,
+  alone: boolean,
+): { wrong: Line[]; lines: Line[] } {
+  const readings = batch.readings.filter((reading) => numbers.has(reading.entry));
+  if (readings.length === 0) return { wrong: [], lines: [] };
+  const judged = judge(draft, batch);
+  const { proof } = judged;
+  draft.why.push(...whyPile(draft, place, judged));
+  const lowest = readings.reduce((a, b) => (lowestOf(b) < lowestOf(a) ? b : a));
+  const shadowed = turnedBefore(batch, lowest) && lowestOf(lowest) < levelOf(proof);
+  const lines: Line[] = [];
+  const rise = riseLine(draft, place, Math.max(...readings.map(hottestOf)), shadowed);
+  if (rise) lines.push(rise);
+  lines.push(...notJudgedLines(place, proof, numbers));
+  if (shadowed)
+    lines.push(say('heat-just-turned', { place: { place }, celsius: { celsius: lowestOf(lowest) } }));
+  else if (proof) lines.push(proofLine(draft, place, proof));
+  // One question a reply: of several piles each has its own turn.
+  const wrong = shadowed || !alone ? [] : symptomLines(draft, place, judged, readings);
+  return { wrong, lines };
+}
+
+const levelOf = (proof: Sanitising | null): number => Number(proof?.why.args.levelCelsius ?? 55);
+
+function riseLine(draft: Draft, place: string, hottest: number, shadowed: boolean): Line | null {
+  const air = airNow(draft.picture(), draft.today);
+  if (air === null) return null;
+  const rise = hottest - air;
+  const near = rise <= NEAR && !shadowed;
+  return say(near ? 'heat-near-ambient' : 'heat-rise', {
     place: { place },
-    counted: { number: verdict.counted, digits: 0 },
-    needed: { number: verdict.needed, digits: 0 },
-    unit: { term: verdict.unit, of: 'unit' },
-  };
-  if (verdict.verdict === 'met') return say('proof-met', args);
-  if (verdict.verdict === 'cannot-show') return say('proof-cannot-show', args);
-  if (verdict.next && verdict.counted > 0) {
-    return say('proof-not-yet', { ...args, date: { date: verdict.next.localDate } });
-  }
-  return say('proof-none', args);
+    rise: { rise },
+    ambient: { celsius: air },
+  });
+}
+
+/** Rise over the air at which a pile counts as near ambient. @source AgriFutures, Curing, 2020: within about 5 °C */
+const NEAR = 5;
+
+/** Points nearer the surface than the rule asks for are shown, and not judged. */
+function notJudgedLines(place: string, proof: Sanitising | null, numbers: ReadonlySet<number>): Line[] {
+  const surface = proof?.notJudged.find(({ entry, why }) => numbers.has(entry) && why === 'nearer-surface');
+  if (!proof || surface?.depthCm == null) return [];
+  return [
+    say('heat-not-judged', {
+      place: { place },
+      depth: { cm: surface.depthCm },
+      from: { cm: Number(proof.why.args.fromCm) },
+      to: { cm: Number(proof.why.args.toCm) },
+    }),
+  ];
 }

@@ -7,6 +7,7 @@ import { undoLast } from '../undo.ts';
 import { accepts } from './accepts.ts';
 import { answer } from './answer.ts';
 import { closed } from './closed.ts';
+import { diagnose } from './diagnose.ts';
 import { duties } from './duties.ts';
 import { elsewhere } from './elsewhere.ts';
 import { feedback } from './feedback.ts';
@@ -17,9 +18,11 @@ import { mix, room } from './mix.ts';
 import { forgetMe, language, role } from './people.ts';
 import { setting, settings } from './setting.ts';
 import { share } from './share.ts';
-import { history, status, trace } from './status.ts';
+import { history, status } from './status.ts';
+import { stock } from './stock.ts';
 import { today } from './today.ts';
 import { week, year } from './totals.ts';
+import { trace } from './trace.ts';
 import { why } from './why.ts';
 
 export type Answer = (draft: Draft, request: Request, context: ReadContext) => void;
@@ -59,6 +62,8 @@ const ANSWERS: Record<RequestName, Answer> = {
   room,
   trace,
   feedback,
+  diagnose,
+  stock,
 };
 
 /** A link that hangs by the scale may log and ask: what the site is, and who may what, is not for it to change. */

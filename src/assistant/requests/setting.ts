@@ -1,4 +1,5 @@
-import type { Entry, Request } from '#records';
+import { DAY_COUNTS, LAB_STANDARDS } from '#core';
+import type { Entry, Request, RuleSetName } from '#records';
 import { RULE_SETS, Site } from '#records';
 import type { Draft } from '../draft.ts';
 import { entryLine } from '../entry-lines.ts';
@@ -6,6 +7,7 @@ import { weighed } from '../nets.ts';
 import { pageAddress } from '../page-address.ts';
 import { say } from '../say.ts';
 import { settingsOf } from '../settings-of.ts';
+import { ruleSetChosen } from './rule-set.ts';
 
 type Check = (value: unknown, draft: Draft) => boolean;
 
@@ -17,6 +19,12 @@ const shaped =
   (field: keyof typeof Site.in.shape): Check =>
   (value) =>
     Site.in.shape[field].safeParse(value).success;
+const range =
+  (low: string, high: string, least: number, most: number): Check =>
+  (value) => {
+    const { [low]: from, [high]: to } = (value ?? {}) as Record<string, unknown>;
+    return typeof from === 'number' && typeof to === 'number' && from >= least && to >= from && to <= most;
+  };
 const oneOf =
   (...values: unknown[]): Check =>
   (value) =>
@@ -57,6 +65,21 @@ const CHECKS: Record<string, Check> = {
   cautions: oneOf('on', 'off'),
   /** Days that the words of messages are kept as evidence. */
   'keep-messages': inRange(1, 36_500),
+  hold: (value) => value === false || text(value, undefined as never),
+  'lab-standard': oneOf(...LAB_STANDARDS),
+  'day-count': oneOf(...DAY_COUNTS),
+  depth: range('fromCm', 'toCm', 0, 300),
+  band: inRange(40, 100),
+  'drum-way': oneOf('in-vessel', 'closed-pile'),
+  'drum-days': inRange(0.5, 60),
+  'drum-full': inRange(0.1, 1),
+  'drum-interval': range('low', 'high', 1, 1440),
+  'drum-least-hours': inRange(1, 1440),
+  'drum-no-short-circuit': oneOf(true, false),
+  'fan-off-hours': inRange(0.25, 48),
+  'drum-call': text,
+  'drum-call-hours': inRange(0.25, 240),
+  'order-days': inRange(1, 90),
   name: text,
   'page-address': (value) => typeof value === 'string' && pageAddress(value) !== null,
 };
@@ -84,7 +107,7 @@ export function setting(draft: Draft, request: Request): void {
     return;
   }
   draft.lines.push(entryLine(draft, write(draft, name, request.value, fromDay(request))));
-  if (name === 'rule-set') draft.lines.push(say('rule-set-readings'));
+  if (name === 'rule-set') ruleSetChosen(draft, request.value as RuleSetName);
 }
 
 const fromDay = (request: Request): string | null =>

@@ -1,16 +1,23 @@
-import { type Batch, hottestOf, lowestOf } from '#core';
+import { type Batch, batchAt, drumNow, drumRulesOf, hottestOf } from '#core';
 import type { Request } from '#records';
 import type { Draft } from '../draft.ts';
-import { ambientNow, batchAt, proofLine, verdictOf } from '../matters/heat.ts';
+import { holdWhy } from '../matters/gate.ts';
+import { airNow } from '../matters/heat.ts';
+import { bandOf, type Judged, judge } from '../matters/judging.ts';
+import { proofLine } from '../matters/proof-lines.ts';
 import { type Line, type Say, say } from '../say.ts';
+import { whyPile } from '../why/pile.ts';
+import { drumHead, drumStatus } from './drum-status.ts';
 import { shown } from './lines-back.ts';
+import { problemLines } from './problem-lines.ts';
+import { missingSays } from './readiness-says.ts';
 
 /** How a pile does, or all of them in one line each. */
 export function status(draft: Draft, request: Request): void {
   const picture = draft.picture();
   const place = request.place ?? null;
   if (place === 'drum' || place?.startsWith('drum ')) {
-    draft.lines.push(...drumLines(draft, place));
+    draft.lines.push(...drumStatus(draft, place));
     return;
   }
   if (place !== null) {
@@ -25,10 +32,12 @@ export function status(draft: Draft, request: Request): void {
     const batch = batchAt(picture, each);
     if (batch) draft.lines.push(pileLine(draft, each, batch));
   }
-  for (const drum of Object.keys(picture.drums)) draft.lines.push(...drumLines(draft, drum).slice(0, 1));
+  const rules = drumRulesOf({ picture, localDate: draft.today });
+  for (const drum of Object.values(picture.drums))
+    draft.lines.push(drumHead(drum, drumNow(drum, draft.now, rules)));
 }
 
-function notThere(draft: Draft, place: string): Say {
+export function notThere(draft: Draft, place: string): Say {
   const ceased = draft.picture().ceased[place];
   if (ceased?.successor)
     return say('pile-became', { place: { place }, successor: { place: ceased.successor } });
@@ -36,8 +45,9 @@ function notThere(draft: Draft, place: string): Say {
 }
 
 /** A pile in one line: its last reading, the rise over the air, its turns. */
-export function pileLine(draft: Draft, place: string, batch: Batch): Line {
+export function pileLine(draft: Draft, place: string, batch: Batch, stage: Say | null = null): Line {
   const parts: Say[] = [say('pile-state', { place: { place }, state: { term: batch.state, of: 'state' } })];
+  if (stage) parts.push(stage);
   const last = batch.readings.at(-1);
   if (last) {
     parts.push(
@@ -46,77 +56,97 @@ export function pileLine(draft: Draft, place: string, batch: Batch): Line {
         date: { date: last.localDate },
       }),
     );
-    const ambient = ambientNow(draft.picture(), draft.today);
-    if (ambient !== null) parts.push(say('pile-rise', { rise: { rise: hottestOf(last) - ambient } }));
+    const air = airNow(draft.picture(), draft.today);
+    if (air !== null) parts.push(say('pile-rise', { rise: { rise: hottestOf(last) - air } }));
   } else parts.push(say('pile-no-reading'));
   if (batch.turns.length > 0) parts.push(say('pile-turns', { count: { count: batch.turns.length } }));
-  if (batch.hold) parts.push(say('pile-held', { why: { text: batch.hold.why } }));
+  if (batch.hold) parts.push(say('pile-held', { why: holdWhy(batch.hold.why) }));
   return parts;
 }
 
+/** A pile in at most eight short lines: danger, stage and rise, proof, what is missing, when, what was done, what is open. */
 export function pileStatus(draft: Draft, place: string, batch: Batch): Line[] {
-  const lines: Line[] = [pileLine(draft, place, batch)];
-  const verdict = verdictOf(draft, batch);
-  if (verdict) lines.push(proofLine(place, verdict));
+  const judged = judge(draft, batch);
+  draft.why.push(...whyPile(draft, place, judged));
+  const lines: Line[] = [...dangerLine(draft, place, batch), pileLine(draft, place, batch, stageSay(judged))];
+  if (judged.proof) lines.push(proofLine(draft, place, judged.proof));
+  if (batch.state !== 'open') lines.push(...readyLines(place, judged), ...forecastLines(judged));
+  lines.push(...careLine(batch));
+  lines.push(...problemLines(draft, (each) => each === place));
+  return lines;
+}
+
+function dangerLine(draft: Draft, place: string, batch: Batch): Line[] {
+  const last = batch.readings.at(-1);
+  if (!last) return [];
+  const { band, celsius } = bandOf(draft.picture(), draft.today, last);
+  return band === 'usual' ? [] : [say(`band-${band}`, { place: { place }, celsius: { celsius } })];
+}
+
+function stageSay({ ready }: Judged): Say | null {
+  const { stage, reasons } = ready.stage;
+  const [reason] = reasons;
+  if (stage !== 'cannot-tell') return say('pile-stage', { stage: { term: stage, of: 'stage' } });
+  return reason && reason !== 'no-readings' ? say(`cannot-tell-${reason}`) : null;
+}
+
+const LACKS_SHOWN = 4;
+
+function readyLines(place: string, { ready, batch }: Judged): Line[] {
+  if (batch.state === 'ready') return [];
+  if (ready.verdict === 'ready')
+    return [say('ready-nothing-missing', { send: { say: say('log-release', { place: { place } }) } })];
+  const missing = missingSays(ready);
+  if (missing.length === 0) return [];
+  const more = missing.length - LACKS_SHOWN;
+  return [
+    [
+      say(ready.verdict === 'cannot-tell' ? 'ready-cannot-tell' : 'ready-not-yet'),
+      ...missing.slice(0, LACKS_SHOWN),
+      ...(more > 0 ? [say('lacks-more', { count: { count: more } })] : []),
+    ],
+  ];
+}
+
+/** When it will be near the air, with its interval; none where the readings do not carry one. */
+function forecastLines({ forecast, ready }: Judged): Line[] {
+  if (forecast.known) {
+    return [
+      say(forecast.to ? 'forecast' : 'forecast-open', {
+        on: { date: forecast.on },
+        from: { date: forecast.from },
+        to: { date: forecast.to ?? forecast.on },
+      }),
+    ];
+  }
+  const { code } = forecast.reason;
+  return ready.stage.stage === 'curing' && code !== 'near-already' ? [say(`no-forecast-${code}`)] : [];
+}
+
+/** Last turn, cover and moisture side by side. */
+function careLine(batch: Batch): Line[] {
+  const parts: Say[] = [];
   const turn = batch.turns.at(-1);
-  if (turn) lines.push(say('pile-last-turn', { date: { date: turn.localDate } }));
+  if (turn) parts.push(say('pile-last-turn', { date: { date: turn.localDate } }));
   const cover = batch.covers.at(-1);
   if (cover) {
-    lines.push(
+    parts.push(
       say(cover.on ? 'pile-covered' : 'pile-uncovered', {
         layer: { term: cover.layer, of: 'layer' },
         date: { date: cover.localDate },
       }),
     );
   }
-  const feel = batch.moisture.at(-1);
-  if (feel?.feel) {
-    lines.push(say('pile-feel', { feel: { term: feel.feel, of: 'feel' }, date: { date: feel.localDate } }));
-  }
-  const problems = draft.picture().problems.filter((problem) => problem.place === place);
-  for (const problem of problems) {
-    lines.push(
-      say('pile-problem', {
-        entry: { entry: problem.entry },
-        topic: { term: problem.topic, of: 'topic' },
-        date: { date: problem.localDate },
-      }),
-    );
-  }
-  return lines;
-}
-
-function drumLines(draft: Draft, name: string): Line[] {
-  const drum = draft.picture().drums[name];
-  if (!drum) return [say('place-unknown', { place: { place: name } })];
-  const kg = drum.loads.reduce((sum, load) => sum + load.kg, 0);
-  const oldest = drum.loads[0];
-  const parts: Say[] = [say('drum-holds', { place: { place: name }, kg: { kg: kg, digits: 0 } })];
-  if (drum.level) {
+  const wetness = batch.moisture.at(-1);
+  if (wetness) {
     parts.push(
-      say('drum-level', { pct: { pct: drum.level.fraction * 100 }, date: { date: drum.level.localDate } }),
-    );
-  }
-  if (oldest) parts.push(say('drum-oldest', { date: { date: oldest.localDate } }));
-  const lines: Line[] = [parts];
-  if (drum.everyMin !== null || drum.fan !== null || drum.mode !== null) {
-    lines.push([
-      say('drum-set', { mode: { term: drum.mode ?? 'automatic', of: 'mode' } }),
-      ...(drum.everyMin !== null ? [say('part-every', { min: { min: drum.everyMin } })] : []),
-      ...(drum.fan !== null ? [say('part-fan', { fan: { term: drum.fan, of: 'fan' } })] : []),
-    ]);
-  }
-  const reading = drum.readings.at(-1);
-  if (reading) {
-    lines.push(
-      say('drum-read', {
-        low: { celsius: lowestOf(reading) },
-        high: { celsius: hottestOf(reading) },
-        date: { date: reading.localDate },
+      say('pile-feel', {
+        feel: wetness.feel ? { term: wetness.feel, of: 'feel' } : { pct: wetness.percent ?? 0 },
+        date: { date: wetness.localDate },
       }),
     );
   }
-  return lines;
+  return parts.length > 0 ? [parts] : [];
 }
 
 /** The lines of the book that speak of a place, newest last. */
@@ -134,25 +164,4 @@ export function history(draft: Draft, request: Request): void {
     .reverse();
   if (found.length === 0) draft.lines.push(say('history-nothing', { place: { place: place ?? '' } }));
   for (const entry of found) draft.lines.push(shown(draft, entry));
-}
-
-/** `can we give C away?`: what is missing. */
-export function trace(draft: Draft, request: Request): void {
-  const place = request.place ?? '';
-  const batch = batchAt(draft.picture(), place);
-  if (!batch) {
-    draft.lines.push(notThere(draft, place));
-    return;
-  }
-  draft.lines.push(...pileStatus(draft, place, batch));
-  for (const [source, { from, to }] of Object.entries(batch.sources)) {
-    draft.lines.push(
-      say('trace-source', {
-        source: { source: source || '—' },
-        from: { date: from },
-        to: { date: to },
-      }),
-    );
-  }
-  draft.lines.push(say('regulator-decides'));
 }

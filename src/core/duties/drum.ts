@@ -1,5 +1,5 @@
 import { addDays } from '../calendar.ts';
-import { dischargeDue, drumNow } from '../drum/drum.ts';
+import { type DrumRules, dischargeDue, drumNow } from '../drum/drum.ts';
 import { feedPerDayKg, loadLitres } from '../drum/flow.ts';
 import { settingAt } from '../picture/setting-at.ts';
 import type { DrumPicture } from '../picture/types.ts';
@@ -20,8 +20,8 @@ export const dischargeDrum: DutyRule = {
       const due = dischargeDue(
         drum,
         context.at,
-        { feedLitresPerDay: feedLitres(context, drum) },
-        rules(context),
+        { feedLitresPerDay: feedOfDrum(context, drum)?.litres ?? null },
+        drumRulesOf(context),
       );
       if (!due || due.inDays > AHEAD_DAYS || letOutToday(drum, context)) return [];
       const now = drumNow(drum, context.at);
@@ -48,7 +48,8 @@ export const dischargeDrum: DutyRule = {
 const letOutToday = (drum: DrumPicture, { localDate }: DutyContext): boolean =>
   drum.discharges.some((each) => each.localDate === localDate && each.kg === null && each.litres === null);
 
-function rules({ picture, localDate }: DutyContext) {
+/** What the site has set for its drum: how full is full, and how long the oldest load stays. */
+export function drumRulesOf({ picture, localDate }: Pick<DutyContext, 'picture' | 'localDate'>): DrumRules {
   const full = settingAt(picture, 'drum-full', localDate);
   const stay = settingAt(picture, 'drum-days', localDate);
   return {
@@ -57,12 +58,16 @@ function rules({ picture, localDate }: DutyContext) {
   };
 }
 
-function feedLitres({ picture, localDate }: DutyContext, drum: DrumPicture): number | null {
+/** Feed of the last week, chips included, in kg a day; null where nothing went in. */
+export function feedOfDrum(
+  { picture, localDate }: Pick<DutyContext, 'picture' | 'localDate'>,
+  drum: DrumPicture,
+): { kg: number; litres: number } | null {
   const fed = picture.mixLoads.filter(({ place }) => place === drum.name);
   const kg = feedPerDayKg(fed, localDate, FEED_DAYS);
   const all = fed.reduce((sum, load) => sum + load.kg, 0);
   const litres = fed.reduce((sum, load) => sum + loadLitres(load), 0);
-  return all > 0 ? (kg * litres) / all : null;
+  return all > 0 ? { kg, litres: (kg * litres) / all } : null;
 }
 
 /** A drum with something in it is read every day. @source common practice, no source */

@@ -53,7 +53,10 @@ export const stock: DutyRule = {
 };
 
 /** Kilograms used on each of the last days that the book knows, days without use as 0, measured and estimated. */
-function dailyUseKg(material: string, { picture, localDate }: DutyContext): number[] {
+export function dailyUseKg(
+  material: string,
+  { picture, localDate }: Pick<DutyContext, 'picture' | 'localDate'>,
+): number[] {
   const first = firstDay(picture) ?? localDate;
   const days = Math.min(USE_DAYS, Math.max(1, daysBetween(first, localDate) + 1));
   return Array.from({ length: days }, (_, i) => {

@@ -397,7 +397,10 @@ completed = #{ $entry } now { $net } net ({ $gross } − { $tare })
 coordinators-only = Only a coordinator can change that.
 setting-unknown = "{ $name }" is not something that can be set. Try "settings".
 setting-out-of-range = That value cannot be right for { $name }. Nothing changed.
-rule-set-readings = It counts days with a reading: weekly readings can never show it. Once a pile is closed, read it daily.
+rule-set-readings = Weekly readings can never show { $needed } { $unit }{ $hasTurns ->
+    [yes] {" "}with { $turns } turns
+   *[no] {""}
+  }: a day with no reading proves nothing. Once a pile is closed, read it daily.
 settings-head = { $site }, { $zone }
 settings-units = Units: { $mass }, °{ $temperature }
 settings-target = Target: { $tonnes } a year
@@ -549,7 +552,7 @@ limit-cap = fines
 limit-stock = stock
 limit-room = room in the drum
 unit-days = days
-unit-hours = hours
+unit-hours = h
 state-open = filling
 state-closed = closed
 state-ready = ready
@@ -595,12 +598,347 @@ band-do-not-open = { CAP($place) } { $celsius }: DO NOT OPEN OR TURN IT. People 
 band-act-at-once = { CAP($place) } { $celsius }: DO NOT OPEN OR TURN IT. People back, call the fire service now. Do not half wet it.
 heat-rise = { CAP($place) }: { $rise } over the air ({ $ambient }).
 heat-near-ambient = { CAP($place) }: { $rise } over the air ({ $ambient }), near ambient.
-heat-just-turned = { CAP($place) } was just turned: a low reading says nothing yet. Read it again tomorrow.
+heat-just-turned = { CAP($place) } { $celsius }: turned within a day, so a low says nothing yet. Read it again tomorrow.
 proof-met = { CAP($place) }: { $counted } of { $needed } { $unit } hot. Time and temperature met on these readings; your regulator decides.
 proof-not-yet = { CAP($place) }: { $counted } of { $needed } { $unit } hot. Next reading by { $date }, or it counts no further.
 proof-none = { CAP($place) }: 0 of { $needed } { $unit } hot so far.
 proof-cannot-show = { CAP($place) }: cannot be shown on these readings ({ $counted } of { $needed } { $unit }).
 regulator-decides = Your regulator decides; this is only what the book shows.
+
+## What is wrong, what may leave, the drum
+qualifier-found = found
+fact-wet = wet
+fact-dry = dry
+fact-moisture-right = moisture right
+fact-moisture-unknown = no squeeze test of late
+fact-just-turned = turned within a day
+fact-frozen = frozen
+fact-deep-cold = air below freezing
+fact-been-hot = has been hot
+fact-never-hot = never been hot
+fact-young = under a week old
+fact-old = three weeks old or more
+fact-rich-mix = C:N under 20
+fact-lean-mix = C:N over 40
+fact-fan-off = fan off
+fact-small = under 1 m³
+fact-hot = over 65 °C
+fact-fire-hot = hot as before a fire
+fact-smoke = smoke
+drum-empty = { CAP($place) }: empty, as far as the book knows
+heat-not-judged = At { $depth } deep: shown, not judged. The rule asks for { $from } to { $to } deep.
+proof-turns = turns { $counted } of { $needed }
+reason-no-readings = no reading yet
+reason-not-at-depth = no reading at { $fromCm } to { $toCm } deep
+reason-in-doubt = { $readings } readings in doubt since { $since }: the probe failed its check
+reason-too-short = { $counted } of { $needed } { $unit } in a row
+reason-turns-short = { $counted } of { $needed } turns while hot
+reason-mean-too-low = the mean is { $meanCelsius }; over { $aboveCelsius } is asked for
+reason-low = { $celsius } ({ $localDate }) is under { $levelCelsius }
+reason-above-ceiling = over { $upperCelsius } ({ $localDate }), the rule's ceiling
+reason-just-turned = { $celsius } ({ $localDate }): just turned, not judged
+reason-gap = no reading between { $from } and { $to }: that day proves nothing
+reason-fresh = fresh material { $localDate } (#{ $entry }): the count starts anew
+reason-joined-unproven = joined { $localDate } (#{ $entry }) with what was not proven: starts anew
+reason-cover-unproven = covered { $localDate } with compost not shown to be proven (#{ $entry })
+reason-still-open = still taking material
+reason-aeration-unknown = nobody has said whether the pipes are blown
+reason-aeration-breathing = pipes that only breathe are no forced aeration
+reason-fed-daily = the drum is fed daily, so fresh material restarts it
+reason-exit-only = the exit's temperature alone is no proof
+reason-one-point = one point is not enough: several, and the coldest decides
+reason-residence-unknown = least time inside is not set ({ $neededHours } h asked for)
+reason-residence-short = least time inside { $hours } h of { $neededHours } h
+reason-short-circuit-unknown = nobody has said that nothing runs through sooner
+reason-short-circuit = some runs through sooner
+reason-prove-in-closed-pile = prove it in the closed pile
+why-rule = { CAP($place) }, rule { $rule }: { $level } or more for { $needed } { $unit }; the lowest point at { $from } to { $to } deep decides.
+why-counted = { $has ->
+    [yes] Counted { $counted } { $unit }, since { $since }.
+   *[no] Nothing counts yet.
+  }
+why-reason = Because: { $reason }.
+why-stage = { CAP($place) }: hottest { $hottest }, air { $air } (mean of the last days): { $stage }.
+why-forecast = Forecast: the rise over the air since the last turn falls like e to the minus t; { $readings } days of readings, 4 in 5 interval.
+why-symptom = From the book
+why-stock = Use: about { $kg } a day over the last two weeks, days without use counted.
+taken-depth-unknown = Taken: readings without a depth as at { $fromCm } to { $toCm }.
+taken-approximate-reading = Taken: "about" readings as said ({ $readings }).
+taken-piece-size = Taken: no piece larger than { $mm } mm.
+taken-held-in-vessel = Taken: all of it was inside the whole time.
+taken-aeration-forced = Taken: air is blown. Say so: "set aeration forced" or "set aeration breathing".
+taken-roofed = Taken: under a roof.
+taken-gap-between-readings = Taken: between readings up to { $minutes } min apart it stayed hot.
+taken-days-by-readings = Taken: a day counts by its reading. For whole hours: "set day count 72 hours".
+taken-turn-spacing-by-dates = Taken: turns at least { $days } days apart, by date.
+taken-inherited-proof = Taken: the proof of the pile it came from (#{ $entry }).
+taken-ambient-mean = Taken: the air as a mean of { $days } days.
+taken-ambient-stays = Taken: the air stays as it is ({ $celsius }).
+taken-volume-unknown = Taken: the pile is no small heap (its volume is not known).
+taken-lab-unit = Taken: the result is in { $unit }.
+taken-site-band-limited = Taken: { $celsius } for { $band }; that one cannot be set higher.
+taken-regulator-accepts = Taken: your regulator accepts this way of proving a drum. Ask first.
+stage-heating = heating up
+stage-active = active
+stage-cooling = cooling
+stage-curing = curing
+stage-near-ambient = near the air
+stage-cannot-tell = cannot tell
+pile-stage = { $stage }
+cannot-tell-stale = last reading too old to tell
+cannot-tell-just-turned = just turned, too early to tell
+cannot-tell-frozen = frozen, cannot tell
+cannot-tell-cold-core = too cold to tell
+cannot-tell-dry = dry, cannot tell
+cannot-tell-tiny = small heap, cannot tell
+cannot-tell-no-ambient = air not known
+cannot-tell-never-hot = has never been hot
+ready-nothing-missing = Nothing missing on this book. Have a look, then send "{ $send }".
+ready-not-yet = Not ready
+ready-cannot-tell = Cannot tell yet
+lacks-been-hot = has not been hot
+lacks-age = { $days } of { $needed } days since fresh material
+lacks-curing = cured { $days } of { $needed } days
+lacks-turned = turned { $turns } of { $needed } times
+lacks-near-ambient = { $riseC } over the air
+lacks-no-reheating = it heated again
+lacks-labs = laboratory results
+lacks-wait = time
+lacks-turn = a turn
+lacks-reading = a new reading
+lacks-reading-after-turn = a reading two days after a turn
+lacks-ambient-reading = the air's temperature
+lacks-moisture-check = a squeeze test
+lacks-moisture-mended = moisture not right
+lacks-milder-weather = a turn in milder weather
+lacks-thaw = a thaw
+lacks-start-date = when it was started
+lacks-more = { $count } more
+forecast = Near the air about { $on } ({ $from } to { $to }, 4 times in 5).
+forecast-open = Near the air about { $on } at best ({ $from } or later; no end to give yet).
+no-forecast-too-few-readings = No forecast yet: three days of readings since the last turn are needed.
+no-forecast-not-falling = No forecast: the rise does not fall.
+no-forecast-frost = No forecast across frost.
+no-forecast-no-ambient = No forecast: the air's temperature is missing for those days.
+cause-likely = Likely { $cause }
+cause-perhaps = Perhaps { $cause }
+cause-unknown = That fits no cause known here. Ask a coordinator.
+ask-ammonia-or-rotten = Does it smell of ammonia, or rotten?
+ask-drips-or-crumbles = Squeeze a handful: does it drip, hold, or crumble?
+ask-drips-or-not = Squeeze a handful: does it drip?
+ask-rain-or-mix = Is it rain that got in, or the mix itself?
+ask-added-or-left = Was it watered or mixed lately, or left alone?
+ask-food-showing = Does food show at the surface?
+answer-ammonia-or-rotten-ammonia = ammonia
+answer-ammonia-or-rotten-rotten = rotten
+answer-drips-or-crumbles-drips = it drips
+answer-drips-or-crumbles-crumbles = it crumbles
+answer-drips-or-crumbles-right = it holds
+answer-drips-or-not-drips = it drips
+answer-drips-or-not-right = no drip
+answer-rain-or-mix-rain = rain
+answer-rain-or-mix-mix = the mix
+answer-added-or-left-added = watered or mixed
+answer-added-or-left-left = left alone
+answer-food-showing-yes = food shows
+answer-food-showing-no = no food shows
+cause-fire-risk = near fire
+cause-just-turned = only the turn
+cause-frozen = frozen
+cause-too-rich = too rich (too much nitrogen)
+cause-no-air = no air inside
+cause-too-wet = too wet
+cause-too-dry = too dry
+cause-too-lean = too lean (too woody)
+cause-too-small = too small a heap
+cause-too-large = too large a heap
+cause-too-much-air = too much air
+cause-air-blocked = air is blocked
+cause-still-starting = it is still starting
+cause-spent = little left to eat
+cause-uneven = uneven
+cause-rain = rain
+cause-fresh-food-bare = fresh food lies bare
+cause-spills = spills
+cause-thin-bulking = too little coarse stuff
+cause-woody = woody pieces
+cause-overfed-drum = too much fed at once
+cause-not-done-before = it was not done before
+cause-watered-or-mixed = water or mixing woke it
+cause-probe = the probe
+cause-work-and-wind = the turn, and the wind
+cure-add-water-while-turning = add water while turning
+cure-add-dry-carbon = add dry chips or leaves
+cure-add-coarse-chips = add coarse chips
+cure-add-fine-material = add some finer stuff
+cure-add-nitrogen = add food scraps or grass
+cure-cover-mature-compost = cover with mature compost
+cure-cover-fresh-food = cover fresh food at once
+cure-cover-from-rain = keep the rain off
+cure-insulate = insulate it
+cure-turn = turn it
+cure-turn-outside-in = turn the outside in
+cure-make-bigger = make it bigger
+cure-make-smaller = make it smaller
+cure-check-air = check that air gets in
+cure-fan-on = fan on
+cure-less-air = less air
+cure-squeeze-test = squeeze a handful: a drop or two is right
+cure-read-again-tomorrow = read it again tomorrow
+cure-read-at-depth = read it deep inside
+cure-wait = wait
+cure-wait-for-thaw = wait for the thaw
+cure-leave-undisturbed = leave it alone
+cure-start-with-hot-material = start it with some hot material
+cure-check-readiness = ask whether it is ready
+cure-keep-curing = let it cure on
+cure-drain-pad = drain the pad
+cure-collect-liquid = collect the liquid
+cure-return-liquid-to-unsanitised-only = liquid goes only onto piles not yet proven
+cure-same-day-cover = cover food the same day
+cure-clean-spills = clean spills
+cure-closed-containers = keep containers shut
+cure-screen-out-overs = screen the overs out
+cure-shred = shred it
+cure-feed-less = feed less for a few days
+cure-turn-drum-more = turn the drum more often
+cure-note-wind-and-work = note the wind and what was being done
+cure-turn-when-wind-is-away = turn when the wind blows away from neighbours
+cure-check-probe = check the probe in ice slush
+cure-do-not-open-or-turn = DO NOT OPEN OR TURN IT
+cure-people-back = people back
+cure-fan-off-if-safe = fan off only if safe
+cure-call-fire-service = call the fire service
+cure-do-not-half-wet = do not half wet it
+fault-elsewhere = Stop using it: power off and locked out before anybody opens it. Repairs only by trained people. Log the hour.
+spill-first = Keep people off, soak it up with chips, sweep, keep it out of drains; then send "cleaned spill".
+contamination-first = Set it aside, do not sort sharps by hand. Which source? "contaminated, east kitchen" goes into its feedback.
+complaint-asks = For the regulator, still to note
+complaint-when = when
+complaint-where = where
+complaint-nature = kind of smell
+complaint-strength = how strong (none, faint, strong)
+complaint-wind = wind
+complaint-weather = weather
+complaint-being-done = what was being done
+complaint-done-about-it = what was done about it
+complaint-who-answers = who answers
+complaint-how = Send "note: …" with #{ $entry }. Keep the complainer's name out of the group: give it to a coordinator directly.
+stopped-people = Nobody inside or reaching in, everybody clear, guards on. Locks and tags stay till their owner takes them off; your procedure decides.
+stopped-jam = A jam comes loose with force: leave it to trained people.
+stopped-power = Ask the power company or an electrician; do not open any panel.
+stopped-loads = No new loads. Log the hour and "drum 52"; watch heat and smell. Call { $has ->
+    [yes] { $whom }
+   *[no] a coordinator
+  }{ $hasHours ->
+    [yes] {" "}after { $hours } h
+   *[no] {""}
+  }.
+resolved-none = No such problem was open.
+resolved-after = Open since { $date } (#{ $old }){ $has ->
+    [yes] . Done: { $done }
+   *[no] {""}
+  }.
+drum-interval-outside-site-rule = Every { $everyMin } is outside the site's rule ({ $low } to { $high }).
+drum-interval-outside-check-value = Every { $everyMin }: machines of one kind often run every { $low } to { $high } (common practice). Your maker's rule decides.
+drum-fan-low-in-normal-running = In normal running low is enough; high dries and cools it.
+drum-fan-lowest-while-freezing = While it freezes: fan lowest or off, at most { $maxHours } h at a time. The drum needs air: back on after that.
+drum-fan-off-for-a-time = Fan off for { $leftHours } h more at most: the drum needs air. I shall remind you here.
+drum-fan-back-on = The drum needs air: fan back to low.
+drum-odour-wetness-first = Look at wetness first: squeeze a handful from the drum; a drop or two is right, else add chips.
+drum-odour-then-more-air = Then more air: fan up a step.
+drum-odour-mind-the-exhaust = Mind where the exhaust goes: neighbours, windows, the wind.
+fan-reminder = { CAP($place) }: the fan has been off for { $hours } h. It needs air: fan back to low ("drum fan low").
+drum-level-room = About { $litres } inside (about { $kg }); room for about { $room } more.
+drum-level-full = About { $litres } inside (about { $kg }): full. Discharge before the next load.
+discharge-oldest = The oldest had been in { $days ->
+    [one] 1 day
+   *[other] { $days } days
+  }.
+discharge-fresh = It counts as fresh on { $place }: its days of heat start now.
+drum-fill = about { $pct } full ({ $range })
+drum-fill-level = about { $pct } full ({ $range }, seen { $date })
+drum-no-volume = its volume is not known here
+drum-coldest = coldest (#{ $entry }, { $days ->
+    [0] in since today
+    [one] 1 day in
+   *[other] { $days } days in
+  }) has seen { $celsius } at most
+drum-unbooked = older stuff is not in the book
+drum-feed = Fed about { $kg } a day
+due-fill = by then it is full
+due-stay = the oldest has had its stay
+drum-due = next discharge in about { $days ->
+    [one] 1 day
+   *[other] { $days } days
+  } ({ $why })
+drum-due-now = discharge now ({ $why })
+drum-proof-ways = A drum fed daily proves heat in-vessel if your regulator accepts ("set drum way in-vessel"), or else in the closed pile.
+drum-proof-pile = Heat is proven in the closed pile, not in the drum.
+stock-unknown = { CAP($material) }: never counted here. Send "{ $material } down to 2 m3" or a delivery.
+stock-left = { CAP($material) }: about { $litres } left (about { $kg }).
+stock-short = { CAP($material) }: more was used than the book knows of. Count it: "{ $material } down to 2 m3".
+stock-no-use = No use in the last two weeks, so no days to give.
+stock-days = About { $days } days left at the present use ({ $low }{ $hasHigh ->
+    [yes] {" "}to { $high }
+   *[no] {" "}or more
+  }).{ $order ->
+    [yes] {" "}Order now.
+   *[no] {""}
+  }
+doubt-held-pile = #{ $entry } { $place } is on hold: nothing leaves it until a coordinator allows it.
+choice-allow = allow it
+choice-not-taken = not taken
+hold-laid = { CAP($place) } is ON HOLD ({ $why }): nothing leaves it until a coordinator says so. Where it went: "can we give { $place } away?"
+hold-trace = { $count ->
+    [0] Nothing has left { $place } in the book.
+    [one] Compost left { $place } once: see who received it.
+   *[other] Compost left { $place } { $count } times: see who received it.
+  }
+hold-said = a coordinator said so
+button-trace = Trace { $place }
+setting-hold = { $place } on hold: { $why }
+setting-hold-off = hold on { $place } lifted
+removal-unproven = { CAP($place) }: stored, but
+gap-hold = on hold ({ $why }, #{ $entry }, { $date })
+gap-no-rule-set = no rule for heat is set
+gap-not-yet = { $counted } of { $needed } hot days or hours shown
+gap-cannot-show = heat cannot be shown on its readings
+gap-lab-failed = { $analyte } { $value }, limit { $max } { $unit }
+gap-lab-unclear = { $analyte } cannot be told from the result
+gap-lab-missing = { $count ->
+    [one] 1 laboratory result missing
+   *[other] { $count } laboratory results missing
+  }
+gap-lab-without-sample = result #{ $entry } belongs to no sample
+gap-problem = { $topic } is open (#{ $entry })
+gap-not-ready = { $count ->
+    [one] 1 sign of being ready missing
+   *[other] { $count } signs of being ready missing
+  }
+full-read-daily = Read { $place } every day from now on: a day with no reading proves nothing.
+ready-but = Noted. The book does not show it
+joined-held = The hold goes along: { $place } is on hold ({ $why }).
+joined-proven = Both were hot for long enough: { $place } stays so on these readings.
+joined-restarts = Not both were shown hot for long enough: the count of { $place } starts anew.
+split-proven = { CAP($place) } takes its proof of heat along.
+split-unproven = { CAP($place) } takes its readings along; not yet hot for long enough.
+transfer-restarts = What came in was not proven: the count of { $place } starts anew.
+cover-unproven = That compost is not shown to come from a proven pile: it may bring back what the heat killed.
+trace-held = No. { CAP($place) } is ON HOLD ({ $why }, #{ $entry }, { $date }): only a coordinator can let it go.
+trace-may = { CAP($place) }: nothing is missing on this book.
+trace-not-yet = { CAP($place) }: not yet.
+trace-missing = Missing
+trace-went = Went to
+trace-to = { $to } { $amount } ({ $date }, #{ $entry })
+trace-nobody = Nobody has received from it yet.
+trace-in = Came from
+trace-no-source = No sources in the book for { $place }.
+trace-kin = Joined with or split from
+rule-set-minutes = It asks for { $needed } { $unit } without a gap: readings at most { $minutes } apart. Weekly or daily ones can never show it.
+ask-aeration = Are the pipes blown by a fan, or do they only breathe? Breathing pipes are no forced aeration.
+answer-aeration-forced = blown by a fan
+answer-aeration-breathing = they only breathe
 
 ## Piles and drum
 no-piles = No piles yet: send "started pile A".
@@ -621,12 +959,18 @@ pile-uncovered = Cover off ({ $layer }) { $date }.
 pile-feel = Felt { $feel } { $date }.
 pile-problem = Open: { $topic } (#{ $entry }, { $date }).
 drum-holds = { CAP($place) }: about { $kg } inside
-drum-level = { $pct } full ({ $date })
-drum-oldest = oldest load { $date }
+drum-oldest = oldest load (#{ $entry }) { $days ->
+    [0] in since today
+    [one] 1 day in
+   *[other] { $days } days in
+  }
 drum-set = Set: { $mode }
 drum-read = Read { $low } to { $high } ({ $date }).
 history-nothing = Nothing in the book on { $place }.
-trace-source = { $source }: { $from } to { $to }
+trace-source = { $source } { $kg } ({ $one ->
+    [yes] { $from }
+   *[no] { $from } to { $to }
+  })
 accepts-near = On the list: { $list }
 
 ## Today

@@ -397,7 +397,10 @@ completed = #{ $entry }: { $net } neto ({ $gross } − { $tare })
 coordinators-only = Solo la coordinación puede cambiar eso.
 setting-unknown = "{ $name }" no es algo que se ajuste. Pruebe "ajustes".
 setting-out-of-range = Ese valor no puede ser para { $name }. No cambió nada.
-rule-set-readings = Cuenta días con lectura: una por semana nunca basta. Con la pila cerrada, lea cada día.
+rule-set-readings = Lecturas semanales nunca mostrarán { $needed } { $unit }{ $hasTurns ->
+    [yes] {" "}con { $turns } volteos
+   *[no] {""}
+  }: un día sin lectura no prueba nada. Una pila cerrada se mide cada día.
 settings-head = { $site }, { $zone }
 settings-units = Unidades: { $mass }, °{ $temperature }
 settings-target = Meta: { $tonnes } al año
@@ -549,7 +552,7 @@ limit-cap = lo fino
 limit-stock = la existencia
 limit-room = el espacio en el tambor
 unit-days = días
-unit-hours = horas
+unit-hours = h
 state-open = llenándose
 state-closed = cerrada
 state-ready = lista
@@ -595,12 +598,347 @@ band-do-not-open = { CAP($place) } { $celsius }: NO LA ABRAN NI LA VOLTEEN. Gent
 band-act-at-once = { CAP($place) } { $celsius }: NO LA ABRAN NI LA VOLTEEN. Gente atrás, llamen a los bomberos ya. No la mojen a medias.
 heat-rise = { CAP($place) }: { $rise } sobre el aire ({ $ambient }).
 heat-near-ambient = { CAP($place) }: { $rise } sobre el aire ({ $ambient }), casi al ambiente.
-heat-just-turned = { CAP($place) }: recién volteada, una lectura baja no dice nada aún. Lea otra vez mañana.
+heat-just-turned = { CAP($place) } { $celsius }: volteada hace menos de un día; una lectura baja aún no dice nada. Mida mañana.
 proof-met = { CAP($place) }: { $counted } de { $needed } { $unit } caliente. Tiempo y temperatura cumplidos con estas lecturas; su autoridad decide.
-proof-not-yet = { CAP($place) }: { $counted } de { $needed } { $unit } caliente. Próxima lectura a más tardar { $date }, o deja de contar.
+proof-not-yet = { CAP($place) }: { $counted } de { $needed } { $unit } en calor. Próxima lectura a más tardar { $date }, o deja de contar.
 proof-none = { CAP($place) }: 0 de { $needed } { $unit } caliente hasta ahora.
 proof-cannot-show = { CAP($place) }: no se puede mostrar con estas lecturas ({ $counted } de { $needed } { $unit }).
 regulator-decides = Su autoridad decide; esto es solo lo que muestra la bitácora.
+
+## Lo que falla, lo que puede salir, el tambor
+heat-not-judged = A { $depth } de hondo: se muestra, no se juzga. La regla pide de { $from } a { $to }.
+proof-turns = volteos { $counted } de { $needed }
+reason-no-readings = aún sin lecturas
+reason-not-at-depth = ninguna lectura entre { $fromCm } y { $toCm } de hondo
+reason-in-doubt = { $readings } lecturas en duda desde { $since }: la sonda falló su prueba
+reason-too-short = { $counted } de { $needed } { $unit } seguidos
+reason-turns-short = { $counted } de { $needed } volteos en calor
+reason-mean-too-low = la media es { $meanCelsius }; se pide más de { $aboveCelsius }
+reason-low = { $celsius } ({ $localDate }) es menos de { $levelCelsius }
+reason-above-ceiling = más de { $upperCelsius } ({ $localDate }), el techo de la regla
+reason-just-turned = { $celsius } ({ $localDate }): recién volteada, no se juzga
+reason-gap = sin lectura entre { $from } y { $to }: ese día no prueba nada
+reason-fresh = material fresco { $localDate } (#{ $entry }): la cuenta empieza de nuevo
+reason-joined-unproven = unida { $localDate } (#{ $entry }) con lo no probado: empieza de nuevo
+reason-cover-unproven = cubierta { $localDate } con compost no probado (#{ $entry })
+reason-still-open = aún recibe material
+reason-aeration-unknown = nadie ha dicho si los tubos llevan soplador
+reason-aeration-breathing = tubos que solo respiran no son aireación forzada
+reason-fed-daily = el tambor se alimenta a diario: lo fresco reinicia la cuenta
+reason-exit-only = la temperatura de salida sola no prueba nada
+reason-one-point = un punto no basta: varios, y decide el más frío
+reason-residence-unknown = el tiempo mínimo dentro no está puesto (se piden { $neededHours } h)
+reason-residence-short = tiempo mínimo dentro { $hours } h de { $neededHours } h
+reason-short-circuit-unknown = nadie ha dicho que nada pasa antes
+reason-short-circuit = una parte pasa antes
+reason-prove-in-closed-pile = se prueba en la pila cerrada
+why-rule = { CAP($place) }, regla { $rule }: { $level } o más durante { $needed } { $unit }; decide el punto más bajo entre { $from } y { $to }.
+why-counted = { $has ->
+    [yes] Contado: { $counted } { $unit }, desde { $since }.
+   *[no] Aún no cuenta nada.
+  }
+why-reason = Porque: { $reason }.
+why-stage = { CAP($place) }: lo más caliente { $hottest }, aire { $air } (media de los últimos días): { $stage }.
+why-forecast = Pronóstico: la diferencia con el aire desde el último volteo baja como exponencial; { $readings } días de lecturas, intervalo 4 de 5.
+why-symptom = Según el libro
+why-stock = Uso: unos { $kg } al día en dos semanas, contando días sin uso.
+taken-depth-unknown = Supuesto: lecturas sin hondura como entre { $fromCm } y { $toCm }.
+taken-approximate-reading = Supuesto: lecturas «unos» tal cual ({ $readings }).
+taken-piece-size = Supuesto: ningún trozo mayor de { $mm } mm.
+taken-held-in-vessel = Supuesto: todo estuvo dentro todo el tiempo.
+taken-aeration-forced = Supuesto: el aire se sopla. Dígalo: «set aeration forced» o «set aeration breathing».
+taken-roofed = Supuesto: bajo techo.
+taken-gap-between-readings = Supuesto: entre lecturas de hasta { $minutes } min siguió caliente.
+taken-days-by-readings = Supuesto: un día cuenta por su lectura. En horas enteras: «set day count 72 hours».
+taken-turn-spacing-by-dates = Supuesto: al menos { $days } días entre volteos, por fecha.
+taken-inherited-proof = Supuesto: la prueba de la pila de donde viene (#{ $entry }).
+taken-ambient-mean = Supuesto: el aire como media de { $days } días.
+taken-ambient-stays = Supuesto: el aire sigue igual ({ $celsius }).
+taken-volume-unknown = Supuesto: no es un montón pequeño (volumen desconocido).
+taken-lab-unit = Supuesto: el resultado está en { $unit }.
+taken-site-band-limited = Supuesto: { $celsius } para { $band }; ese no puede subirse.
+taken-regulator-accepts = Supuesto: su autoridad acepta probar así un tambor. Pregunte antes.
+stage-heating = calentándose
+stage-active = activa
+stage-cooling = enfriándose
+stage-curing = madurando
+stage-near-ambient = cerca del aire
+stage-cannot-tell = no se sabe
+pile-stage = { $stage }
+cannot-tell-stale = última lectura muy vieja
+cannot-tell-just-turned = recién volteada, aún no se sabe
+cannot-tell-frozen = helada, no se sabe
+cannot-tell-cold-core = muy fría para saber
+cannot-tell-dry = seca, no se sabe
+cannot-tell-tiny = montón pequeño, no se sabe
+cannot-tell-no-ambient = aire desconocido
+cannot-tell-never-hot = nunca ha estado caliente
+ready-nothing-missing = No falta nada en este libro. Vaya a ver y envíe «{ $send }».
+ready-not-yet = No está lista
+ready-cannot-tell = Aún no se sabe
+lacks-been-hot = no ha estado caliente
+lacks-age = { $days } de { $needed } días desde lo fresco
+lacks-curing = madurada { $days } de { $needed } días
+lacks-turned = volteada { $turns } de { $needed } veces
+lacks-near-ambient = { $riseC } sobre el aire
+lacks-no-reheating = volvió a calentarse
+lacks-labs = resultados de laboratorio
+lacks-wait = tiempo
+lacks-turn = un volteo
+lacks-reading = una lectura nueva
+lacks-reading-after-turn = una lectura dos días tras un volteo
+lacks-ambient-reading = la temperatura del aire
+lacks-moisture-check = una prueba de puño
+lacks-moisture-mended = humedad por corregir
+lacks-milder-weather = un volteo con tiempo más suave
+lacks-thaw = un deshielo
+lacks-start-date = su fecha de inicio
+lacks-more = { $count } más
+forecast = Cerca del aire hacia { $on } ({ $from } a { $to }, 4 de cada 5 veces).
+forecast-open = Cerca del aire hacia { $on } como pronto ({ $from } o después; sin final aún).
+no-forecast-too-few-readings = Aún sin pronóstico: hacen falta tres días de lecturas desde el último volteo.
+no-forecast-not-falling = Sin pronóstico: la diferencia no baja.
+no-forecast-frost = Sin pronóstico a través de heladas.
+no-forecast-no-ambient = Sin pronóstico: falta la temperatura del aire de esos días.
+cause-likely = Probable: { $cause }
+cause-perhaps = Quizá: { $cause }
+cause-unknown = Eso no encaja con ninguna causa conocida. Pregunte a un coordinador.
+ask-ammonia-or-rotten = ¿Huele a amoníaco o a podrido?
+ask-drips-or-crumbles = Apriete un puñado: ¿gotea, aguanta o se desmorona?
+ask-drips-or-not = Apriete un puñado: ¿gotea?
+ask-rain-or-mix = ¿Es lluvia que entró o la mezcla misma?
+ask-added-or-left = ¿Se regó o mezcló hace poco, o se dejó quieta?
+ask-food-showing = ¿Se ve comida en la superficie?
+answer-ammonia-or-rotten-ammonia = amoníaco
+answer-ammonia-or-rotten-rotten = podrido
+answer-drips-or-crumbles-drips = gotea
+answer-drips-or-crumbles-crumbles = se desmorona
+answer-drips-or-crumbles-right = aguanta
+answer-drips-or-not-drips = gotea
+answer-drips-or-not-right = no gotea
+answer-rain-or-mix-rain = lluvia
+answer-rain-or-mix-mix = la mezcla
+answer-added-or-left-added = regada o mezclada
+answer-added-or-left-left = se dejó quieta
+answer-food-showing-yes = se ve comida
+answer-food-showing-no = no se ve comida
+cause-fire-risk = cerca del fuego
+cause-just-turned = solo el volteo
+cause-frozen = helada
+cause-too-rich = demasiado rica (mucho nitrógeno)
+cause-no-air = sin aire dentro
+cause-too-wet = demasiado húmeda
+cause-too-dry = demasiado seca
+cause-too-lean = demasiado pobre (mucha madera)
+cause-too-small = montón muy pequeño
+cause-too-large = montón muy grande
+cause-too-much-air = demasiado aire
+cause-air-blocked = aire tapado
+cause-still-starting = aún arranca
+cause-spent = queda poco que comer
+cause-uneven = desigual
+cause-rain = lluvia
+cause-fresh-food-bare = comida fresca al aire
+cause-spills = derrames
+cause-thin-bulking = poco material grueso
+cause-woody = trozos de madera
+cause-overfed-drum = demasiada carga a la vez
+cause-not-done-before = no estaba terminada
+cause-watered-or-mixed = el agua o la mezcla la despertó
+cause-probe = la sonda
+cause-work-and-wind = el volteo y el viento
+cure-add-water-while-turning = añadir agua al voltear
+cure-add-dry-carbon = añadir astillas u hojas secas
+cure-add-coarse-chips = añadir astillas gruesas
+cure-add-fine-material = añadir algo más fino
+cure-add-nitrogen = añadir restos de comida o césped
+cure-cover-mature-compost = cubrir con compost maduro
+cure-cover-fresh-food = cubrir enseguida lo fresco
+cure-cover-from-rain = proteger de la lluvia
+cure-insulate = abrigarla
+cure-turn = voltear
+cure-turn-outside-in = voltear lo de fuera hacia dentro
+cure-make-bigger = hacerla más grande
+cure-make-smaller = hacerla más pequeña
+cure-check-air = ver que entra aire
+cure-fan-on = ventilador en marcha
+cure-less-air = menos aire
+cure-squeeze-test = apretar un puñado: una gota o dos está bien
+cure-read-again-tomorrow = medir otra vez mañana
+cure-read-at-depth = medir en lo hondo
+cure-wait = esperar
+cure-wait-for-thaw = esperar el deshielo
+cure-leave-undisturbed = no tocarla
+cure-start-with-hot-material = arrancar con material caliente
+cure-check-readiness = preguntar si está lista
+cure-keep-curing = dejar madurar
+cure-drain-pad = drenar la losa
+cure-collect-liquid = recoger el líquido
+cure-return-liquid-to-unsanitised-only = el líquido solo va a pilas no probadas
+cure-same-day-cover = cubrir la comida el mismo día
+cure-clean-spills = limpiar derrames
+cure-closed-containers = recipientes cerrados
+cure-screen-out-overs = cribar los gruesos
+cure-shred = triturar
+cure-feed-less = cargar menos unos días
+cure-turn-drum-more = girar el tambor más a menudo
+cure-note-wind-and-work = anotar el viento y qué se hacía
+cure-turn-when-wind-is-away = voltear cuando el viento se aleje de los vecinos
+cure-check-probe = probar la sonda en hielo fundente
+cure-do-not-open-or-turn = NO ABRIR NI VOLTEAR
+cure-people-back = gente atrás
+cure-fan-off-if-safe = ventilador apagado solo si es seguro
+cure-call-fire-service = llamar a los bomberos
+cure-do-not-half-wet = no mojar a medias
+fault-elsewhere = No la use: corte y candado antes de abrir. Reparar, solo personal formado. Anote la hora.
+spill-first = Aleje a la gente, absorba con astillas, barra, lejos del desagüe; luego envíe «derrame limpio».
+contamination-first = Apártelo, no separe punzantes a mano. ¿De qué origen? Dígalo: va a sus comentarios.
+complaint-asks = Para la autoridad falta anotar
+complaint-when = cuándo
+complaint-where = dónde
+complaint-nature = qué olor
+complaint-strength = qué fuerza (nula, leve, fuerte)
+complaint-wind = viento
+complaint-weather = tiempo
+complaint-being-done = qué se hacía
+complaint-done-about-it = qué se hizo
+complaint-who-answers = quién responde
+complaint-how = Envíe «nota: …» con #{ $entry }. El nombre de quien se queja queda fuera del grupo: déselo a un coordinador en privado.
+stopped-people = Nadie dentro ni metiendo el brazo, todos lejos, guardas puestas. Candados: solo los quita quien los puso; decide su procedimiento.
+stopped-jam = Un atasco se suelta con fuerza: déjelo al personal formado.
+stopped-power = Pregunte a la compañía o a un electricista; no abra ningún tablero.
+stopped-loads = Sin cargas nuevas. Anote la hora y «tambor 52»; vigile calor y olor. Llame a { $has ->
+    [yes] { $whom }
+   *[no] un coordinador
+  }{ $hasHours ->
+    [yes] {" "}tras { $hours } h
+   *[no] {""}
+  }.
+resolved-none = No había abierto un problema así.
+resolved-after = Abierto desde { $date } (#{ $old }){ $has ->
+    [yes] . Hecho: { $done }
+   *[no] {""}
+  }.
+drum-interval-outside-site-rule = Cada { $everyMin }: fuera de la regla del sitio ({ $low } a { $high }).
+drum-interval-outside-check-value = Cada { $everyMin }: máquinas de un tipo suelen girar cada { $low } a { $high } (práctica común). Decide el fabricante.
+drum-fan-low-in-normal-running = En marcha normal basta bajo; alto seca y enfría.
+drum-fan-lowest-while-freezing = Con helada: ventilador al mínimo o apagado, { $maxHours } h como mucho. El tambor necesita aire: luego se vuelve a poner.
+drum-fan-off-for-a-time = Apagado { $leftHours } h más como mucho: el tambor necesita aire. Lo recordaré aquí.
+drum-fan-back-on = El tambor necesita aire: ventilador otra vez en bajo.
+drum-odour-wetness-first = Primero la humedad: apriete un puñado del tambor; una gota o dos está bien, si no, astillas.
+drum-odour-then-more-air = Luego más aire: un punto más de ventilador.
+drum-odour-mind-the-exhaust = Mire adónde va el aire: vecinos, ventanas, viento.
+fan-reminder = { CAP($place) }: el ventilador lleva { $hours } h apagado. Necesita aire: póngalo en bajo («tambor ventilador bajo»).
+drum-level-room = Unos { $litres } dentro (unos { $kg }); sitio para unos { $room } más.
+drum-level-full = Unos { $litres } dentro (unos { $kg }): lleno. Descargue antes de la próxima carga.
+discharge-oldest = Lo más viejo llevaba dentro { $days ->
+    [one] 1 día
+   *[other] { $days } días
+  }.
+discharge-fresh = Cuenta como fresco en { $place }: sus días de calor empiezan ahora.
+drum-fill = lleno al { $pct } más o menos ({ $range })
+drum-fill-level = lleno al { $pct } más o menos ({ $range }, visto { $date })
+drum-empty = { CAP($place) }: vacío, según el libro
+drum-no-volume = volumen desconocido aquí
+drum-coldest = la más fría (#{ $entry }, { $days ->
+    [0] de hoy
+    [one] 1 día dentro
+   *[other] { $days } días dentro
+  }) ha visto { $celsius } como mucho
+drum-unbooked = lo más viejo no está en el libro
+drum-feed = Recibe unos { $kg } al día
+due-fill = estará lleno
+due-stay = lo más viejo ya cumplió
+drum-due = próxima descarga en unos { $days ->
+    [one] 1 día
+   *[other] { $days } días
+  } ({ $why })
+drum-due-now = descargue ya ({ $why })
+drum-proof-ways = Un tambor cargado a diario prueba el calor dentro si su autoridad lo acepta («set drum way in-vessel»), o si no en la pila cerrada.
+drum-proof-pile = El calor se prueba en la pila cerrada, no en el tambor.
+stock-unknown = { CAP($material) }: nunca contado aquí. Envíe «quedan 2 m3 de { $material }» o una entrega.
+stock-left = { CAP($material) }: quedan unos { $litres } (unos { $kg }).
+stock-short = { CAP($material) }: se usó más de lo que sabe el libro. Cuente: «quedan 2 m3 de { $material }».
+stock-no-use = Sin uso en dos semanas, así que no hay días que dar.
+stock-days = Unos { $days } días al ritmo actual ({ $low }{ $hasHigh ->
+    [yes] {" "}a { $high }
+   *[no] {" "}o más
+  }).{ $order ->
+    [yes] {" "}Pida ya.
+   *[no] {""}
+  }
+doubt-held-pile = #{ $entry } { $place } está retenida: nada sale sin que lo permita un coordinador.
+choice-allow = permitir
+choice-not-taken = no se sacó
+hold-laid = { CAP($place) } está RETENIDA ({ $why }): nada sale sin un coordinador. Adónde fue: «¿podemos regalar { $place }?»
+hold-trace = { $count ->
+    [0] Nada ha salido de { $place } según el libro.
+    [one] Salió compost de { $place } una vez: vea quién lo recibió.
+   *[other] Salió compost de { $place } { $count } veces: vea quién lo recibió.
+  }
+hold-said = lo dijo un coordinador
+button-trace = Rastrear { $place }
+setting-hold = { $place } retenida: { $why }
+setting-hold-off = retención de { $place } levantada
+removal-unproven = { CAP($place) }: anotado, pero
+gap-hold = retenida ({ $why }, #{ $entry }, { $date })
+gap-no-rule-set = no hay regla de calor puesta
+gap-not-yet = { $counted } de { $needed } días u horas en calor mostrados
+gap-cannot-show = sus lecturas no pueden mostrar el calor
+gap-lab-failed = { $analyte } { $value }, límite { $max } { $unit }
+gap-lab-unclear = { $analyte }: el resultado no permite saberlo
+gap-lab-missing = { $count ->
+    [one] falta 1 resultado de laboratorio
+   *[other] faltan { $count } resultados de laboratorio
+  }
+gap-lab-without-sample = el resultado #{ $entry } no tiene muestra
+gap-problem = { $topic } sigue abierto (#{ $entry })
+gap-not-ready = { $count ->
+    [one] falta 1 señal de madurez
+   *[other] faltan { $count } señales de madurez
+  }
+full-read-daily = Mida { $place } cada día desde ahora: un día sin lectura no prueba nada.
+ready-but = Anotado. El libro no lo muestra
+joined-held = La retención va con ella: { $place } está retenida ({ $why }).
+joined-proven = Ambas tuvieron calor bastante: { $place } lo conserva según estas lecturas.
+joined-restarts = No ambas estaban probadas: la cuenta de { $place } empieza de nuevo.
+split-proven = { CAP($place) } se lleva su prueba de calor.
+split-unproven = { CAP($place) } se lleva sus lecturas; aún sin calor bastante.
+transfer-restarts = Lo que entró no estaba probado: la cuenta de { $place } empieza de nuevo.
+cover-unproven = Ese compost no viene de una pila probada: puede traer de vuelta lo que el calor mató.
+trace-held = No. { CAP($place) } está RETENIDA ({ $why }, #{ $entry }, { $date }): solo un coordinador puede dejarla salir.
+trace-may = { CAP($place) }: no falta nada en este libro.
+trace-not-yet = { CAP($place) }: todavía no.
+trace-missing = Falta
+trace-went = Fue a
+trace-to = { $to } { $amount } ({ $date }, #{ $entry })
+trace-nobody = Nadie ha recibido de ella aún.
+trace-in = Vino de
+trace-no-source = Sin orígenes en el libro para { $place }.
+trace-kin = Unida con o separada de
+rule-set-minutes = Pide { $needed } { $unit } sin hueco: lecturas cada { $minutes } como mucho. Ni semanales ni diarias lo muestran.
+ask-aeration = ¿Los tubos llevan soplador o solo respiran? Respirar no es aireación forzada.
+answer-aeration-forced = con soplador
+answer-aeration-breathing = solo respiran
+qualifier-found = hallado
+fact-wet = húmeda
+fact-dry = seca
+fact-moisture-right = humedad buena
+fact-moisture-unknown = sin prueba de puño reciente
+fact-just-turned = volteada hace menos de un día
+fact-frozen = helada
+fact-deep-cold = aire bajo cero
+fact-been-hot = estuvo caliente
+fact-never-hot = nunca caliente
+fact-young = menos de una semana
+fact-old = tres semanas o más
+fact-rich-mix = C:N menor de 20
+fact-lean-mix = C:N mayor de 40
+fact-fan-off = ventilador apagado
+fact-small = menos de 1 m³
+fact-hot = más de 65 °C
+fact-fire-hot = caliente como antes de un fuego
+fact-smoke = humo
 
 ## Pilas y tambor
 no-piles = Todavía no hay pilas: mande "empezamos pila A".
@@ -621,12 +959,18 @@ pile-uncovered = Destapada ({ $layer }) { $date }.
 pile-feel = Al tacto, { $date }: { $feel }.
 pile-problem = Abierto: { $topic } (#{ $entry }, { $date }).
 drum-holds = { CAP($place) }: unos { $kg } adentro
-drum-level = lleno al { $pct } ({ $date })
-drum-oldest = carga más vieja: { $date }
+drum-oldest = carga más vieja (#{ $entry }) { $days ->
+    [0] de hoy
+    [one] 1 día dentro
+   *[other] { $days } días dentro
+  }
 drum-set = Ajuste: { $mode }
 drum-read = Leído { $low } a { $high } ({ $date }).
 history-nothing = Nada en la bitácora sobre { $place }.
-trace-source = { $source }: { $from } a { $to }
+trace-source = { $source } { $kg } ({ $one ->
+    [yes] { $from }
+   *[no] { $from } a { $to }
+  })
 accepts-near = En la lista: { $list }
 
 ## Hoy

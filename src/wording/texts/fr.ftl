@@ -397,7 +397,10 @@ completed = #{ $entry } : { $net } net ({ $gross } − { $tare })
 coordinators-only = Seule la coordination peut changer ça.
 setting-unknown = « { $name } » ne se règle pas. Essayez « réglages ».
 setting-out-of-range = Cette valeur ne va pas pour { $name }. Rien de changé.
-rule-set-readings = On compte les jours avec lecture : une par semaine ne prouvera rien. Tas fermé : une lecture par jour.
+rule-set-readings = Des relevés hebdomadaires ne montrent jamais { $needed } { $unit }{ $hasTurns ->
+    [yes] {" "}avec { $turns } brassages
+   *[no] {""}
+  } : un jour sans relevé ne prouve rien. Un tas fermé se relève chaque jour.
 settings-head = { $site }, { $zone }
 settings-units = Unités : { $mass }, °{ $temperature }
 settings-target = Objectif : { $tonnes } par an
@@ -549,7 +552,7 @@ limit-cap = les fines
 limit-stock = la réserve
 limit-room = la place dans le tambour
 unit-days = jours
-unit-hours = heures
+unit-hours = h
 state-open = en remplissage
 state-closed = fermé
 state-ready = prêt
@@ -595,12 +598,347 @@ band-do-not-open = { CAP($place) } { $celsius } : N'OUVREZ PAS, NE RETOURNEZ PA
 band-act-at-once = { CAP($place) } { $celsius } : N'OUVREZ PAS, NE RETOURNEZ PAS. Tout le monde recule, appelez les pompiers maintenant. Ne mouillez pas à moitié.
 heat-rise = { CAP($place) } : { $rise } de plus que l'air ({ $ambient }).
 heat-near-ambient = { CAP($place) } : { $rise } de plus que l'air ({ $ambient }), près de l'ambiant.
-heat-just-turned = { CAP($place) }, retourné il y a peu : une lecture basse ne dit rien encore. Relisez demain.
+heat-just-turned = { CAP($place) } { $celsius } : brassé il y a moins d'un jour, une valeur basse ne dit encore rien. Relevez demain.
 proof-met = { CAP($place) } : { $counted } sur { $needed } { $unit } au chaud. Durée et température atteintes sur ces lectures ; votre autorité décide.
-proof-not-yet = { CAP($place) } : { $counted } sur { $needed } { $unit } au chaud. Prochaine lecture au plus tard { $date }, sinon le compte s'arrête.
+proof-not-yet = { CAP($place) } : { $counted } { $unit } chauds sur { $needed }. Prochain relevé au plus tard { $date }, sinon le compte s'arrête.
 proof-none = { CAP($place) } : 0 sur { $needed } { $unit } au chaud pour l'instant.
 proof-cannot-show = { CAP($place) } : pas montrable avec ces lectures ({ $counted } sur { $needed } { $unit }).
 regulator-decides = Votre autorité décide ; ceci n'est que ce que montre le cahier.
+
+## Ce qui ne va pas, ce qui peut sortir, le tambour
+heat-not-judged = À { $depth } de profondeur : montré, non jugé. La règle demande de { $from } à { $to }.
+proof-turns = brassages { $counted } sur { $needed }
+reason-no-readings = aucun relevé encore
+reason-not-at-depth = aucun relevé entre { $fromCm } et { $toCm } de profondeur
+reason-in-doubt = { $readings } relevés douteux depuis { $since } : la sonde a échoué à sa vérification
+reason-too-short = { $counted } { $unit } de suite sur { $needed }
+reason-turns-short = { $counted } brassages à chaud sur { $needed }
+reason-mean-too-low = la moyenne est de { $meanCelsius } ; il faut plus de { $aboveCelsius }
+reason-low = { $celsius } ({ $localDate }) est sous { $levelCelsius }
+reason-above-ceiling = plus de { $upperCelsius } ({ $localDate }), le plafond de la règle
+reason-just-turned = { $celsius } ({ $localDate }) : tout juste brassé, non jugé
+reason-gap = aucun relevé entre { $from } et { $to } : ce jour ne prouve rien
+reason-fresh = matière fraîche { $localDate } (#{ $entry }) : le compte recommence
+reason-joined-unproven = réuni { $localDate } (#{ $entry }) avec du non prouvé : le compte recommence
+reason-cover-unproven = couvert { $localDate } d'un compost non prouvé (#{ $entry })
+reason-still-open = il reçoit encore de la matière
+reason-aeration-unknown = personne n'a dit si les tuyaux sont soufflés
+reason-aeration-breathing = des tuyaux qui ne font que respirer ne sont pas une aération forcée
+reason-fed-daily = le tambour est alimenté chaque jour : la matière fraîche recommence le compte
+reason-exit-only = la température de sortie seule ne prouve rien
+reason-one-point = un point ne suffit pas : plusieurs, et le plus froid décide
+reason-residence-unknown = le séjour minimal n'est pas réglé ({ $neededHours } h demandées)
+reason-residence-short = séjour minimal de { $hours } h sur { $neededHours } h
+reason-short-circuit-unknown = personne n'a dit que rien ne passe plus vite
+reason-short-circuit = une partie passe plus vite
+reason-prove-in-closed-pile = à prouver dans le tas fermé
+why-rule = { CAP($place) }, règle { $rule } : { $level } ou plus pendant { $needed } { $unit } ; le point le plus bas entre { $from } et { $to } décide.
+why-counted = { $has ->
+    [yes] Compté : { $counted } { $unit }, depuis { $since }.
+   *[no] Rien ne compte encore.
+  }
+why-reason = Parce que : { $reason }.
+why-stage = { CAP($place) } : le plus chaud { $hottest }, air { $air } (moyenne des derniers jours) : { $stage }.
+why-forecast = Prévision : l'écart à l'air depuis le dernier brassage décroît en exponentielle ; { $readings } jours de relevés, intervalle 4 fois sur 5.
+why-symptom = Selon le cahier
+why-stock = Usage : environ { $kg } par jour sur deux semaines, jours sans usage compris.
+taken-depth-unknown = Admis : les relevés sans profondeur sont pris entre { $fromCm } et { $toCm }.
+taken-approximate-reading = Admis : les relevés « environ » tels quels ({ $readings }).
+taken-piece-size = Admis : aucun morceau de plus de { $mm } mm.
+taken-held-in-vessel = Admis : tout est resté dedans tout le temps.
+taken-aeration-forced = Admis : l'air est soufflé. Dites-le : « set aeration forced » ou « set aeration breathing ».
+taken-roofed = Admis : sous un toit.
+taken-gap-between-readings = Admis : entre deux relevés d'au plus { $minutes } min, c'est resté chaud.
+taken-days-by-readings = Admis : un jour compte par son relevé. En heures pleines : « set day count 72 hours ».
+taken-turn-spacing-by-dates = Admis : au moins { $days } jours entre brassages, selon les dates.
+taken-inherited-proof = Admis : la preuve du tas d'où il vient (#{ $entry }).
+taken-ambient-mean = Admis : l'air en moyenne de { $days } jours.
+taken-ambient-stays = Admis : l'air reste comme il est ({ $celsius }).
+taken-volume-unknown = Admis : le tas n'est pas tout petit (volume inconnu).
+taken-lab-unit = Admis : le résultat est en { $unit }.
+taken-site-band-limited = Admis : { $celsius } pour { $band } ; celle-là ne peut être relevée.
+taken-regulator-accepts = Admis : votre autorité accepte cette preuve au tambour. Demandez d'abord.
+stage-heating = monte en chaleur
+stage-active = actif
+stage-cooling = refroidit
+stage-curing = mûrit
+stage-near-ambient = proche de l'air
+stage-cannot-tell = on ne peut dire
+pile-stage = { $stage }
+cannot-tell-stale = dernier relevé trop ancien
+cannot-tell-just-turned = tout juste brassé, trop tôt
+cannot-tell-frozen = gelé, on ne peut dire
+cannot-tell-cold-core = trop froid pour dire
+cannot-tell-dry = sec, on ne peut dire
+cannot-tell-tiny = petit tas, on ne peut dire
+cannot-tell-no-ambient = air inconnu
+cannot-tell-never-hot = n'a jamais été chaud
+ready-nothing-missing = Rien ne manque dans ce cahier. Allez voir, puis envoyez « { $send } ».
+ready-not-yet = Pas prêt
+ready-cannot-tell = On ne peut dire
+lacks-been-hot = n'a pas été chaud
+lacks-age = { $days } jours sur { $needed } depuis la matière fraîche
+lacks-curing = mûri { $days } jours sur { $needed }
+lacks-turned = brassé { $turns } fois sur { $needed }
+lacks-near-ambient = { $riseC } au-dessus de l'air
+lacks-no-reheating = il a rechauffé
+lacks-labs = résultats de laboratoire
+lacks-wait = du temps
+lacks-turn = un brassage
+lacks-reading = un nouveau relevé
+lacks-reading-after-turn = un relevé deux jours après un brassage
+lacks-ambient-reading = la température de l'air
+lacks-moisture-check = un test de la poignée
+lacks-moisture-mended = humidité à corriger
+lacks-milder-weather = un brassage par temps plus doux
+lacks-thaw = un dégel
+lacks-start-date = sa date de départ
+lacks-more = { $count } de plus
+forecast = Proche de l'air vers { $on } ({ $from } à { $to }, 4 fois sur 5).
+forecast-open = Proche de l'air vers { $on } au mieux ({ $from } ou plus tard ; pas encore de fin).
+no-forecast-too-few-readings = Pas encore de prévision : il faut trois jours de relevés depuis le dernier brassage.
+no-forecast-not-falling = Pas de prévision : l'écart ne baisse pas.
+no-forecast-frost = Pas de prévision à travers le gel.
+no-forecast-no-ambient = Pas de prévision : il manque la température de l'air de ces jours.
+cause-likely = Sans doute { $cause }
+cause-perhaps = Peut-être { $cause }
+cause-unknown = Cela ne va avec aucune cause connue ici. Demandez à un responsable.
+ask-ammonia-or-rotten = Odeur d'ammoniac, ou de pourri ?
+ask-drips-or-crumbles = Pressez une poignée : elle goutte, tient, ou s'émiette ?
+ask-drips-or-not = Pressez une poignée : elle goutte ?
+ask-rain-or-mix = Est-ce la pluie, ou le mélange lui-même ?
+ask-added-or-left = A-t-il été arrosé ou mélangé, ou laissé tranquille ?
+ask-food-showing = Voit-on des restes en surface ?
+answer-ammonia-or-rotten-ammonia = ammoniac
+answer-ammonia-or-rotten-rotten = pourri
+answer-drips-or-crumbles-drips = elle goutte
+answer-drips-or-crumbles-crumbles = elle s'émiette
+answer-drips-or-crumbles-right = elle tient
+answer-drips-or-not-drips = elle goutte
+answer-drips-or-not-right = pas de goutte
+answer-rain-or-mix-rain = la pluie
+answer-rain-or-mix-mix = le mélange
+answer-added-or-left-added = arrosé ou mélangé
+answer-added-or-left-left = laissé tranquille
+answer-food-showing-yes = restes visibles
+answer-food-showing-no = aucun reste visible
+cause-fire-risk = proche du feu
+cause-just-turned = seulement le brassage
+cause-frozen = gelé
+cause-too-rich = trop riche (trop d'azote)
+cause-no-air = pas d'air dedans
+cause-too-wet = trop humide
+cause-too-dry = trop sec
+cause-too-lean = trop pauvre (trop de bois)
+cause-too-small = tas trop petit
+cause-too-large = tas trop gros
+cause-too-much-air = trop d'air
+cause-air-blocked = air bouché
+cause-still-starting = il démarre encore
+cause-spent = presque plus rien à manger
+cause-uneven = inégal
+cause-rain = la pluie
+cause-fresh-food-bare = des restes frais à nu
+cause-spills = des débordements
+cause-thin-bulking = trop peu de matière grossière
+cause-woody = morceaux de bois
+cause-overfed-drum = trop d'apports d'un coup
+cause-not-done-before = il n'était pas fini avant
+cause-watered-or-mixed = l'eau ou le mélange l'a réveillé
+cause-probe = la sonde
+cause-work-and-wind = le brassage, et le vent
+cure-add-water-while-turning = ajouter de l'eau en brassant
+cure-add-dry-carbon = ajouter des copeaux ou feuilles secs
+cure-add-coarse-chips = ajouter de gros copeaux
+cure-add-fine-material = ajouter du plus fin
+cure-add-nitrogen = ajouter des restes ou de l'herbe
+cure-cover-mature-compost = couvrir de compost mûr
+cure-cover-fresh-food = couvrir aussitôt les restes
+cure-cover-from-rain = abriter de la pluie
+cure-insulate = isoler
+cure-turn = brasser
+cure-turn-outside-in = brasser le dehors vers le dedans
+cure-make-bigger = le faire plus gros
+cure-make-smaller = le faire plus petit
+cure-check-air = vérifier que l'air entre
+cure-fan-on = ventilateur en marche
+cure-less-air = moins d'air
+cure-squeeze-test = presser une poignée : une goutte ou deux, c'est bien
+cure-read-again-tomorrow = relever demain
+cure-read-at-depth = relever en profondeur
+cure-wait = attendre
+cure-wait-for-thaw = attendre le dégel
+cure-leave-undisturbed = ne pas y toucher
+cure-start-with-hot-material = démarrer avec de la matière chaude
+cure-check-readiness = demander s'il est prêt
+cure-keep-curing = laisser mûrir
+cure-drain-pad = drainer l'aire
+cure-collect-liquid = recueillir le jus
+cure-return-liquid-to-unsanitised-only = le jus ne va que sur des tas non prouvés
+cure-same-day-cover = couvrir les restes le jour même
+cure-clean-spills = nettoyer les débordements
+cure-closed-containers = garder les bacs fermés
+cure-screen-out-overs = tamiser les refus
+cure-shred = broyer
+cure-feed-less = alimenter moins quelques jours
+cure-turn-drum-more = tourner le tambour plus souvent
+cure-note-wind-and-work = noter le vent et le travail en cours
+cure-turn-when-wind-is-away = brasser quand le vent s'éloigne des voisins
+cure-check-probe = vérifier la sonde dans la glace fondante
+cure-do-not-open-or-turn = NE PAS OUVRIR NI BRASSER
+cure-people-back = tout le monde recule
+cure-fan-off-if-safe = ventilateur arrêté seulement si c'est sûr
+cure-call-fire-service = appeler les pompiers
+cure-do-not-half-wet = ne pas mouiller à moitié
+fault-elsewhere = N'utilisez plus : courant coupé et cadenassé avant d'ouvrir. Réparation par du personnel formé seulement. Notez l'heure.
+spill-first = Écartez les gens, absorbez avec des copeaux, balayez, loin des égouts ; puis « débordement nettoyé ».
+contamination-first = Mettez de côté, ne triez pas les piquants à la main. Quelle source ? Dites-le : cela va dans son retour.
+complaint-asks = Pour l'autorité, encore à noter
+complaint-when = quand
+complaint-where = où
+complaint-nature = quelle odeur
+complaint-strength = quelle force (nulle, faible, forte)
+complaint-wind = vent
+complaint-weather = temps
+complaint-being-done = ce qui se faisait
+complaint-done-about-it = ce qui a été fait
+complaint-who-answers = qui répond
+complaint-how = Envoyez « note: … » avec #{ $entry }. Le nom du plaignant reste hors du groupe : dites-le à un responsable en direct.
+stopped-people = Personne dedans ni le bras dedans, tout le monde à l'écart, protecteurs en place. Cadenas : leur poseur seul les ôte ; votre procédure décide.
+stopped-jam = Un blocage se libère avec force : laissez-le au personnel formé.
+stopped-power = Demandez au fournisseur ou à un électricien ; n'ouvrez aucun tableau.
+stopped-loads = Plus d'apports. Notez l'heure et « tambour 52 » ; surveillez chaleur et odeur. Appelez { $has ->
+    [yes] { $whom }
+   *[no] un responsable
+  }{ $hasHours ->
+    [yes] {" "}après { $hours } h
+   *[no] {""}
+  }.
+resolved-none = Aucun problème de ce genre n'était ouvert.
+resolved-after = Ouvert depuis { $date } (#{ $old }){ $has ->
+    [yes] . Fait : { $done }
+   *[no] {""}
+  }.
+drum-interval-outside-site-rule = Toutes les { $everyMin } : hors de la règle du site ({ $low } à { $high }).
+drum-interval-outside-check-value = Toutes les { $everyMin } : des machines d'un type tournent souvent toutes les { $low } à { $high } (usage courant). Le fabricant décide.
+drum-fan-low-in-normal-running = En marche normale, bas suffit ; haut sèche et refroidit.
+drum-fan-lowest-while-freezing = Par gel : ventilateur au plus bas ou arrêté, { $maxHours } h au plus. Le tambour a besoin d'air : remettre ensuite.
+drum-fan-off-for-a-time = Arrêté encore { $leftHours } h au plus : le tambour a besoin d'air. Je le rappellerai ici.
+drum-fan-back-on = Le tambour a besoin d'air : remettre le ventilateur au bas.
+drum-odour-wetness-first = D'abord l'humidité : pressez une poignée du tambour ; une goutte ou deux, c'est bien, sinon des copeaux.
+drum-odour-then-more-air = Ensuite plus d'air : un cran de ventilateur.
+drum-odour-mind-the-exhaust = Voyez où part l'air : voisins, fenêtres, vent.
+fan-reminder = { CAP($place) } : le ventilateur est arrêté depuis { $hours } h. Il faut de l'air : remettre au bas (« tambour ventilateur bas »).
+drum-level-room = Environ { $litres } dedans (environ { $kg }) ; place pour environ { $room }.
+drum-level-full = Environ { $litres } dedans (environ { $kg }) : plein. Videz avant le prochain apport.
+discharge-oldest = Le plus ancien était là depuis { $days ->
+    [one] 1 jour
+   *[other] { $days } jours
+  }.
+discharge-fresh = Cela compte comme frais sur { $place } : ses jours de chaleur commencent.
+drum-fill = environ { $pct } plein ({ $range })
+drum-fill-level = environ { $pct } plein ({ $range }, vu { $date })
+drum-empty = { CAP($place) } : vide, d'après le cahier
+drum-no-volume = volume inconnu ici
+drum-coldest = le plus froid (#{ $entry }, { $days ->
+    [0] d'aujourd'hui
+    [one] 1 jour
+   *[other] { $days } jours
+  }) a vu { $celsius } au plus
+drum-unbooked = du plus ancien n'est pas dans le cahier
+drum-feed = Reçoit environ { $kg } par jour
+due-fill = il sera plein
+due-stay = le plus ancien a fait son temps
+drum-due = prochaine vidange dans environ { $days ->
+    [one] 1 jour
+   *[other] { $days } jours
+  } ({ $why })
+drum-due-now = videz maintenant ({ $why })
+drum-proof-ways = Un tambour alimenté chaque jour prouve la chaleur en cuve si votre autorité l'accepte (« set drum way in-vessel »), sinon dans le tas fermé.
+drum-proof-pile = La chaleur se prouve dans le tas fermé, pas dans le tambour.
+stock-unknown = { CAP($material) } : jamais compté ici. Envoyez « { $material } 2 m3 » ou une livraison.
+stock-left = { CAP($material) } : il reste environ { $litres } (environ { $kg }).
+stock-short = { CAP($material) } : on en a pris plus que le cahier n'en connaît. Comptez : « reste 2 m3 de { $material } ».
+stock-no-use = Aucun usage depuis deux semaines, donc pas de jours à donner.
+stock-days = Environ { $days } jours au rythme actuel ({ $low }{ $hasHigh ->
+    [yes] {" "}à { $high }
+   *[no] {" "}ou plus
+  }).{ $order ->
+    [yes] {" "}Commandez maintenant.
+   *[no] {""}
+  }
+doubt-held-pile = #{ $entry } { $place } est bloqué : rien n'en sort sans l'accord d'un responsable.
+choice-allow = autoriser
+choice-not-taken = rien pris
+hold-laid = { CAP($place) } est BLOQUÉ ({ $why }) : rien n'en sort sans l'accord d'un responsable. Où est-il allé ? « on peut donner { $place } ? »
+hold-trace = { $count ->
+    [0] Rien n'est sorti de { $place } d'après le cahier.
+    [one] Du compost est sorti une fois de { $place } : voyez qui l'a reçu.
+   *[other] Du compost est sorti { $count } fois de { $place } : voyez qui l'a reçu.
+  }
+hold-said = un responsable l'a dit
+button-trace = Suivre { $place }
+setting-hold = { $place } bloqué : { $why }
+setting-hold-off = blocage de { $place } levé
+removal-unproven = { CAP($place) } : noté, mais
+gap-hold = bloqué ({ $why }, #{ $entry }, { $date })
+gap-no-rule-set = aucune règle de chaleur choisie
+gap-not-yet = { $counted } jours ou heures chauds montrés sur { $needed }
+gap-cannot-show = ses relevés ne peuvent montrer la chaleur
+gap-lab-failed = { $analyte } { $value }, limite { $max } { $unit }
+gap-lab-unclear = { $analyte } : le résultat ne permet pas de dire
+gap-lab-missing = { $count ->
+    [one] 1 résultat de laboratoire manque
+   *[other] { $count } résultats de laboratoire manquent
+  }
+gap-lab-without-sample = le résultat #{ $entry } n'a pas d'échantillon
+gap-problem = { $topic } encore ouvert (#{ $entry })
+gap-not-ready = { $count ->
+    [one] 1 signe de maturité manque
+   *[other] { $count } signes de maturité manquent
+  }
+full-read-daily = Relevez { $place } chaque jour désormais : un jour sans relevé ne prouve rien.
+ready-but = Noté. Le cahier ne le montre pas
+joined-held = Le blocage suit : { $place } est bloqué ({ $why }).
+joined-proven = Les deux ont été assez chauds : { $place } le reste d'après ces relevés.
+joined-restarts = Les deux n'étaient pas prouvés : le compte de { $place } recommence.
+split-proven = { CAP($place) } emporte sa preuve de chaleur.
+split-unproven = { CAP($place) } emporte ses relevés ; pas encore assez chaud.
+transfer-restarts = Ce qui est venu n'était pas prouvé : le compte de { $place } recommence.
+cover-unproven = Ce compost ne vient pas d'un tas prouvé : il peut ramener ce que la chaleur a tué.
+trace-held = Non. { CAP($place) } est BLOQUÉ ({ $why }, #{ $entry }, { $date }) : seul un responsable peut le laisser sortir.
+trace-may = { CAP($place) } : rien ne manque dans ce cahier.
+trace-not-yet = { CAP($place) } : pas encore.
+trace-missing = Il manque
+trace-went = Allé chez
+trace-to = { $to } { $amount } ({ $date }, #{ $entry })
+trace-nobody = Personne n'en a encore reçu.
+trace-in = Venu de
+trace-no-source = Aucune source dans le cahier pour { $place }.
+trace-kin = Réuni avec ou séparé de
+rule-set-minutes = Il faut { $needed } { $unit } sans trou : relevés à { $minutes } au plus. Ni par semaine ni par jour cela ne se montre.
+ask-aeration = Les tuyaux sont-ils soufflés par un ventilateur, ou respirent-ils seulement ? Respirer n'est pas une aération forcée.
+answer-aeration-forced = soufflés
+answer-aeration-breathing = ils respirent seulement
+qualifier-found = trouvé
+fact-wet = humide
+fact-dry = sec
+fact-moisture-right = humidité bonne
+fact-moisture-unknown = pas de test récent de la poignée
+fact-just-turned = brassé il y a moins d'un jour
+fact-frozen = gelé
+fact-deep-cold = air sous zéro
+fact-been-hot = a été chaud
+fact-never-hot = jamais chaud
+fact-young = moins d'une semaine
+fact-old = trois semaines ou plus
+fact-rich-mix = C:N sous 20
+fact-lean-mix = C:N au-dessus de 40
+fact-fan-off = ventilateur arrêté
+fact-small = moins de 1 m³
+fact-hot = plus de 65 °C
+fact-fire-hot = chaud comme avant un feu
+fact-smoke = fumée
 
 ## Tas et tambour
 no-piles = Pas encore de tas : envoyez « commencé tas A ».
@@ -621,12 +959,18 @@ pile-uncovered = Découvert ({ $layer }) { $date }.
 pile-feel = Au toucher, { $date } : { $feel }.
 pile-problem = Ouvert : { $topic } (#{ $entry }, { $date }).
 drum-holds = { CAP($place) } : environ { $kg } dedans
-drum-level = plein à { $pct } ({ $date })
-drum-oldest = plus vieille charge : { $date }
+drum-oldest = apport le plus ancien (#{ $entry }) { $days ->
+    [0] d'aujourd'hui
+    [one] depuis 1 jour
+   *[other] depuis { $days } jours
+  }
 drum-set = Réglage : { $mode }
 drum-read = Lu { $low } à { $high } ({ $date }).
 history-nothing = Rien au cahier sur { $place }.
-trace-source = { $source } : { $from } à { $to }
+trace-source = { $source } { $kg } ({ $one ->
+    [yes] { $from }
+   *[no] { $from } à { $to }
+  })
 accepts-near = Sur la liste : { $list }
 
 ## Aujourd'hui

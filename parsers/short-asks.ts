@@ -1,0 +1,174 @@
+import type { FieldRecord, ParsedMessage, Request } from '#records';
+import type { ReadContext } from './context.ts';
+import type { Vocabulary } from './lexicon.ts';
+import { namedSetting } from './named-settings.ts';
+import { type Plain, sliceOf } from './text.ts';
+
+/** A message that is one short thing as a whole: read before its words are looked at one by one. */
+export type Short = { requests: Request[]; records: FieldRecord[] };
+
+const PILE = String.raw`(?:(?:the |le |la |el )?(?:pile|bay|heap|tas|andain|pila|monton|bahia|baie) )?(?<place>[a-z]|\d{1,3}|[a-z]\d{1,2})`;
+const whole = (pattern: string): RegExp => new RegExp(`^${pattern}$`);
+
+const HEADED = /\b(?:pile|bay|heap|tas|andain|pila|monton|bahia|baie) /;
+
+const TRACE = [
+  `(?:can|may|could|shall) (?:we|i|they|people) (?:give|let|hand|sell|take|release) ${PILE} (?:away|out|go)`,
+  `(?:can|may) (?:we|i|they|people) (?:use|sell|spread|release|give away|give out|hand out) ${PILE}`,
+  `(?:can|may) ${PILE} (?:go|go out|leave|be given away|be given out|be sold)`,
+  `(?:who (?:got|has|received)(?: compost| any)? from|where did(?: the)?(?: compost)? from|trace) ${PILE}(?: go)?`,
+  `(?:est-ce qu'on peut|on peut|peut-on|pouvons-nous) (?:donner|vendre|laisser partir|distribuer|utiliser) ${PILE}`,
+  `(?:qui a recu(?: du compost)? (?:de|du)) ${PILE}`,
+  `(?:podemos|se puede|puedo) (?:regalar|dar|entregar|vender|repartir|usar) ${PILE}`,
+  `(?:quien recibio(?: compost)? de) ${PILE}`,
+].map(whole);
+
+const FOUND = [
+  `(?:the )?lab(?:oratory)? (?:says|found|reports)(?: there is)? (?<analyte>.+?) (?:in|on) ${PILE}`,
+  `(?:the )?lab (?:results?|report)? ?:? ?(?<analyte>salmonella|e\\.? ?coli|listeria) (?:in|on|found in) ${PILE}`,
+  `(?<analyte>salmonella|e\\.? ?coli) found in ${PILE}`,
+  `(?:le )?labo(?:ratoire)? (?:dit|a trouve|trouve) (?:de la |du |des )?(?<analyte>.+?) dans ${PILE}`,
+  `(?:el )?laboratorio (?:dice|encontro|halla|hallo)(?: que hay)? (?<analyte>.+?) en ${PILE}`,
+].map(whole);
+
+const HOLD = [
+  `(?:hold|put on hold|block) ${PILE}(?: ?[:,-] ?(?<why>.+))?`,
+  `put ${PILE} on hold(?: ?[:,-] ?(?<why>.+))?`,
+  `(?:bloque|bloquer|retenir|retiens) ${PILE}(?: ?[:,-] ?(?<why>.+))?`,
+  `(?:bloquea|bloquear|reten|retener) ${PILE}(?: ?[:,-] ?(?<why>.+))?`,
+].map(whole);
+
+const LIFT = [
+  `(?:lift|release|remove|end|take off) (?:the )?hold (?:on|of|from) ${PILE}`,
+  `(?:set )?hold ${PILE} off`,
+  `${PILE} (?:off hold|may go|can go)`,
+  `(?:debloque|debloquer|lever le blocage (?:de|du)) ${PILE}`,
+  `(?:desbloquea|desbloquear|libera|liberar) ${PILE}`,
+].map(whole);
+
+/**
+ * Reads the short questions and commands that are a message of their own: `B?`, `drum?`, `chips?`, `can we give C
+ * away?`, `lab says salmonella in C`, `hold C`. Null where the message is anything else.
+ * @source none needed: words
+ */
+export function readShort(message: Plain, context: ReadContext, vocabulary: Vocabulary): Short | null {
+  if (message.text.length > 120) return null;
+  const text = message.text.replaceAll(/[¿¡]/g, '').trim().replaceAll(/\s+/g, ' ');
+  const asked = text.endsWith('?');
+  const bare = text.replace(/[\s?!.]+$/, '');
+  const ask = (request: Request): Short => ({
+    requests: [{ ...request, said: message.original.trim() }],
+    records: [],
+  });
+  if (asked) {
+    const about = askedAbout(bare, message.cased.trim(), context, vocabulary);
+    if (about) return ask(about);
+  }
+  const traced = placeIn(TRACE, bare, context);
+  if (traced) return ask({ request: 'trace', place: traced.place });
+  const found = placeIn(FOUND, bare, context);
+  const analyte = found ? analyteIn(found.groups.analyte ?? '', vocabulary) : null;
+  if (found && analyte && !asked) {
+    const record: FieldRecord = {
+      kind: 'lab-result',
+      place: found.place,
+      analyte,
+      said: message.original.trim(),
+    };
+    return { requests: [], records: [record] };
+  }
+  if (asked) return null;
+  const named = namedSetting(bare);
+  if (named) return ask(named);
+  const lifted = placeIn(LIFT, bare, context);
+  if (lifted) return ask({ request: 'setting', name: `hold:${lifted.place}`, value: false });
+  const held = placeIn(HOLD, bare, context);
+  if (!held) return null;
+  const { why } = held.groups;
+  const at = why ? message.text.lastIndexOf(why) : -1;
+  const value = why && at >= 0 ? sliceOf(message, at, at + why.length).trim() : 'said';
+  return ask({ request: 'setting', name: `hold:${held.place}`, value });
+}
+
+/** `B?`, `pile 3?`, `drum?`, `chips?`, `how many chips are left?` */
+function askedAbout(
+  bare: string,
+  cased: string,
+  context: ReadContext,
+  vocabulary: Vocabulary,
+): Request | null {
+  const pile = placeIn([whole(PILE)], bare, context);
+  // A letter of its own is a pile only as the crew writes it: `B?`.
+  if (pile && (HEADED.test(bare) || /^[A-Z]/.test(cased))) return { request: 'status', place: pile.place };
+  if (
+    /^(?:the |le |el )?(?:drum|tambour|tambor)$|^how full is the drum$/.test(bare) &&
+    context.drums.length > 0
+  ) {
+    return { request: 'status', place: 'drum' };
+  }
+  const left =
+    /^(?:how (?:many|much) (?<en>[a-z ]+?)(?: is| are| do we have)? left|(?<bare>[a-z ]+?) left|combien (?:de |d')(?<fr>[a-z ]+?)(?: (?:reste-t-il|il reste))|cuant[oa]s? (?<es>[a-z ]+?) quedan?)$/.exec(
+      bare,
+    );
+  const word = left?.groups?.en ?? left?.groups?.fr ?? left?.groups?.es ?? left?.groups?.bare ?? bare;
+  const material = senseOf(word, 'material', vocabulary);
+  return material && STOCKED.has(material) ? { request: 'stock', material } : null;
+}
+
+/** What is bought in and kept: of food scraps nobody asks how many are left. */
+const STOCKED = new Set(['wood-chips', 'sawdust', 'straw', 'leaves', 'cardboard', 'paper', 'mature-compost']);
+
+type Matched = { place: string; groups: Record<string, string | undefined> };
+
+function placeIn(patterns: readonly RegExp[], text: string, context: ReadContext): Matched | null {
+  for (const pattern of patterns) {
+    const groups = pattern.exec(text)?.groups;
+    if (!groups?.place) continue;
+    const name = groups.place.toUpperCase();
+    const place = [`pile ${name}`, `bay ${name}`, `pile ${groups.place}`, `bay ${groups.place}`].find(
+      (each) => context.piles.includes(each) || Object.hasOwn(context.ceased, each),
+    );
+    if (place) return { place, groups };
+  }
+  return null;
+}
+
+function senseOf(phrase: string, cls: string, vocabulary: Vocabulary): string | null {
+  const [first, ...rest] = phrase.split(' ');
+  let node = vocabulary.root.get(first ?? '');
+  for (const word of rest) node = node?.next?.get(word);
+  return node?.senses?.find((sense) => sense.cls === cls)?.val ?? null;
+}
+
+const analyteIn = (said: string, vocabulary: Vocabulary): string | null =>
+  senseOf(said.replace(/^(?:la|le|el|some) /, ''), 'analyte', vocabulary);
+
+const ENDED = /^(?<head>[^,]{3,60}?)(?:,| after (?=(?:we|i) )| - )\s*(?<tail>\S.{3,})$/;
+
+/**
+ * `smell gone, added 2 barrows`: what ended a problem, and what was done about it as its note. `read` reads a piece
+ * by itself; null where the first piece does not end an open problem.
+ */
+export function readEnded(message: Plain, read: (text: string) => ParsedMessage): ParsedMessage | null {
+  if (message.text.length > 300 || message.text.includes('\n')) return null;
+  const groups = ENDED.exec(message.original.trim())?.groups;
+  if (!groups) return null;
+  const head = read(groups.head!);
+  const [record] = head.records;
+  if (head.records.length !== 1 || record?.kind !== 'resolved' || head.doubts.length > 0) return null;
+  const tail = read(groups.tail!);
+  if (
+    tail.requests.length > 0 ||
+    tail.danger.length > 0 ||
+    tail.records.some(({ kind }) => kind === 'resolved')
+  )
+    return null;
+  return {
+    ...tail,
+    records: [{ ...record, note: groups.tail!, said: message.original.trim() }, ...tail.records],
+    assumed: [head.assumed[0] ?? [], ...tail.assumed],
+    typed: [head.typed[0] ?? null, ...tail.typed],
+    // What was done is kept as the note: nothing of it is unread.
+    unread: [],
+  };
+}

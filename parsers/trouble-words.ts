@@ -1,0 +1,46 @@
+import { plain } from './text.ts';
+
+const AMMONIA = /\b(?:ammoni\w*|amoni\w*|cat pee|urine|urina|orina|orines)\b/;
+const ROTTEN =
+  /\b(?:rott?en|rotting|putrid\w*|rancid|sour|sulph?ur\w*|soufre|azufre|pourri\w*|eggs?|oeufs?|huevos?|podrid\w*|vomit\w*)\b/;
+const JAM = /\b(?:jam\w*|stuck|wedged|coince\w*|bloque\w*|enraye\w*|atasca\w*|atora\w*|traba\w*)\b/;
+
+/**
+ * The kind of a smell, where the words say it: what separates too rich from too wet.
+ * @source ammonia: too much nitrogen; rotten: no air (general extension practice, from memory)
+ * @example smellOf('B smells of rotten eggs') // 'rotten'
+ */
+export function smellOf(said: string): 'ammonia' | 'rotten' | null {
+  const { text } = plain(said);
+  if (AMMONIA.test(text)) return 'ammonia';
+  return ROTTEN.test(text) ? 'rotten' : null;
+}
+
+/**
+ * Whether a fault was said to be a jam: something holds the machine, and comes loose with its force.
+ * @source none needed: words
+ * @example isJam('drum jammed') // true
+ */
+export const isJam = (said: string): boolean => JAM.test(plain(said).text);
+
+const COMPLAINED =
+  /\b(?:complain(?:ed|s|t)|s'est plainte?|se plaint|plainte|se quej[oa]\w*|quejaron|queja)\b/;
+const OF_US =
+  /\b(?:smell\w*|odou?rs?|stink\w*|stench|flies|dust|noise|odeurs?|mouches|puanteur|bruit|olor\w*|peste|moscas|ruido|polvo)\b/;
+const DENIED = /\b(?:no|not|never|nobody|any|aucune?|pas|personne|ning[uú]n\w*|nadie|sin)\b/;
+
+/**
+ * Whether somebody complained about what a compost site does, whoever it was: their name is of no matter here.
+ * @source none needed: words
+ * @example isComplaint('Mrs Oakham complained about the smell') // true
+ */
+export function isComplaint(said: string): boolean {
+  const { text } = plain(said);
+  return (
+    text.length <= 300 &&
+    !text.includes('?') &&
+    COMPLAINED.test(text) &&
+    OF_US.test(text) &&
+    !DENIED.test(text)
+  );
+}

@@ -1,0 +1,182 @@
+import { type Batch, batchAt, type Picture, type ReleaseGap, ruleSetOf } from '#core';
+import type { BookRecordOf, Doubt, Entry, FieldRecord } from '#records';
+import type { Draft } from '../draft.ts';
+import { type Arg, type Line, type Say, say } from '../say.ts';
+import { judge } from './judging.ts';
+
+/** Finished compost taken off a held pile waits for a coordinator; everybody else's word is not enough. */
+export function heldPile(draft: Draft, record: FieldRecord): Doubt | null {
+  if (!leavesSite(record)) return null;
+  const batch = record.pile ? batchAt(draft.picture(), record.pile) : null;
+  if (!batch?.hold) return null;
+  return {
+    record,
+    why: 'held-pile',
+    said: record.said ?? null,
+    choices: [
+      { say: 'allow', record },
+      { say: 'not-taken', record: null },
+    ],
+  };
+}
+
+const leavesSite = (record: FieldRecord): record is BookRecordOf<'removal'> =>
+  record.kind === 'removal' && !['residue', 'leachate', 'overs'].includes(record.material);
+
+/** What is said beside a removal, a laboratory result and a pile that was closed. */
+export function gateMatters(draft: Draft, written: readonly Entry[]): { urgent: Line[]; lines: Line[] } {
+  const urgent: Line[] = [];
+  const lines: Line[] = [];
+  for (const entry of written) {
+    const { record } = entry;
+    if (record.kind === 'lab-result') urgent.push(...labLines(draft, entry));
+    else if (record.kind === 'removal') lines.push(...removalLines(draft, record as BookRecordOf<'removal'>));
+    else if (record.kind === 'pile') lines.push(...pileEventLines(draft, record as BookRecordOf<'pile'>));
+    else if (record.kind === 'cover' || record.kind === 'transfer') lines.push(...coverLines(draft, record));
+  }
+  return { urgent, lines };
+}
+
+/** A result that puts a pile on hold: said in the reply, and to the coordinators directly. */
+function labLines(draft: Draft, entry: Entry): Line[] {
+  const { place } = entry.record as BookRecordOf<'lab-result'>;
+  const batch = batchAt(draft.picture(), place);
+  if (batch?.hold?.entry !== entry.number) return [];
+  const line = say('hold-laid', { place: { place }, why: holdWhy(batch.hold.why) });
+  const went = batch.removals.filter(({ material }) => material === 'finished-compost').length;
+  draft.posts.push({
+    about: 'alarm',
+    private: true,
+    lines: [line, say('hold-trace', { place: { place }, count: { count: went } })],
+  });
+  draft.choices.push({
+    say: say('button-trace', { place: { place } }),
+    act: { do: 'ask', request: { request: 'trace', place } },
+  });
+  return [line];
+}
+
+/** Why a pile is held: a laboratory's finding, or the words of whoever held it. */
+export function holdWhy(why: string): Arg {
+  if (why.startsWith('lab:')) return { term: why.slice(4), of: 'analyte' };
+  return why === 'said' ? { say: say('hold-said') } : { text: why };
+}
+
+/** Stored, and remarked where the book does not show that it was hot for long enough. */
+function removalLines(draft: Draft, record: BookRecordOf<'removal'>): Line[] {
+  if (!leavesSite(record)) return [];
+  const batch = record.pile ? batchAt(draft.before, record.pile) : null;
+  if (!batch) return [];
+  const { release } = judge(draft, batch, draft.before);
+  const gaps = release.missing.filter(({ code }) => SERIOUS.has(code));
+  if (gaps.length === 0) return [];
+  return [
+    [say('removal-unproven', { place: { place: record.pile! } }), ...gaps.slice(0, 2).map(gapSay)],
+    say('regulator-decides'),
+  ];
+}
+
+const SERIOUS = new Set<ReleaseGap['code']>([
+  'hold',
+  'no-rule-set',
+  'not-sanitised',
+  'lab-failed',
+  'lab-unclear',
+  'lab-missing',
+]);
+
+/** What stands between a pile and the gate, in a few words. */
+export function gapSay(gap: ReleaseGap): Say {
+  switch (gap.code) {
+    case 'hold':
+      return say('gap-hold', {
+        why: holdWhy(gap.why),
+        entry: { entry: gap.entry },
+        date: { date: gap.localDate },
+      });
+    case 'not-sanitised':
+      return say(`gap-${gap.verdict}`, {
+        counted: { number: Math.floor(gap.counted), digits: 0 },
+        needed: { number: gap.needed, digits: 0 },
+      });
+    case 'lab-failed':
+      return say('gap-lab-failed', {
+        analyte: { term: gap.analyte, of: 'analyte' },
+        value: gap.value === null ? { text: '?' } : { number: gap.value },
+        max: { number: gap.max },
+        unit: { text: gap.unit },
+      });
+    case 'lab-unclear':
+      return say('gap-lab-unclear', { analyte: { term: gap.analyte, of: 'analyte' } });
+    case 'lab-missing':
+      return say('gap-lab-missing', { count: { count: gap.analytes.length } });
+    case 'lab-without-sample':
+      return say('gap-lab-without-sample', { entry: { entry: gap.entry } });
+    case 'problem':
+      return say('gap-problem', { topic: { term: gap.topic, of: 'topic' }, entry: { entry: gap.entry } });
+    case 'not-ready':
+      return say('gap-not-ready', { count: { count: gap.criteria.length } });
+    case 'no-rule-set':
+      return say('gap-no-rule-set');
+  }
+}
+
+/** A pile that is closed under a rule set is read every day from now on. */
+function pileEventLines(draft: Draft, record: BookRecordOf<'pile'>): Line[] {
+  const { event, pile } = record;
+  if (event === 'full') {
+    return ruleSetOf(draft.picture(), draft.today)
+      ? [say('full-read-daily', { place: { place: pile } })]
+      : [];
+  }
+  if (event === 'ready') return readyLines(draft, pile);
+  if (event === 'joined' || event === 'split') return joinedLines(draft, record);
+  return [];
+}
+
+/** It is said to be ready: what the book does not show is said beside it. */
+function readyLines(draft: Draft, place: string): Line[] {
+  const batch = batchAt(draft.before, place);
+  if (!batch) return [];
+  const { release } = judge(draft, batch, draft.before);
+  if (release.may) return [say('regulator-decides')];
+  return [[say('ready-but'), ...release.missing.slice(0, 3).map(gapSay)]];
+}
+
+/** A join keeps the proof only where both had it; a split hands it on, and a hold goes along. */
+function joinedLines(draft: Draft, record: BookRecordOf<'pile'>): Line[] {
+  const place = record.event === 'joined' ? (record.with ?? record.to) : record.pile;
+  const batch = place ? batchAt(draft.picture(), place) : null;
+  if (!place || !batch) return [];
+  const held = batch.hold ? [say('joined-held', { place: { place }, why: holdWhy(batch.hold.why) })] : [];
+  if (!ruleSetOf(draft.picture(), draft.today)) return held;
+  const last = batch.joinings.at(-1);
+  const met = judge(draft, batch).proof?.verdict === 'met';
+  if (record.event === 'split')
+    return [...held, say(met ? 'split-proven' : 'split-unproven', { place: { place } })];
+  if (last?.what !== 'joined') return held;
+  return [...held, say(met ? 'joined-proven' : 'joined-restarts', { place: { place } })];
+}
+
+/** A cover of mature compost from a pile that was not proven is remarked. */
+function coverLines(draft: Draft, record: FieldRecord | Entry['record']): Line[] {
+  const { pile, to } = record as { pile?: string; to?: string };
+  const place = pile ?? to ?? null;
+  const batch = place ? batchAt(draft.picture(), place) : null;
+  if (!place || !batch || !ruleSetOf(draft.picture(), draft.today)) return [];
+  if (record.kind === 'transfer') {
+    const last = batch.joinings.at(-1);
+    return last?.what === 'fresh' && hadProof(draft.before, place)
+      ? [say('transfer-restarts', { place: { place } })]
+      : [];
+  }
+  const cover = batch.covers.at(-1);
+  if (record.kind !== 'cover' || !cover?.on || cover.layer !== 'mature-compost' || cover.fromProven === true)
+    return [];
+  return [say('cover-unproven', { place: { place } })];
+}
+
+const hadProof = (picture: Picture, place: string): boolean => {
+  const batch: Batch | null = batchAt(picture, place);
+  return batch !== null && batch.readings.length > 0;
+};

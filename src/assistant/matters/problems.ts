@@ -1,0 +1,99 @@
+import {
+  type ComplaintField,
+  complaintLacks,
+  drumName,
+  placeKind,
+  type Symptom,
+  settingAt,
+  stoppedAdvice,
+} from '#core';
+import { isJam, smellOf } from '#parsers';
+import type { BookRecordOf, Entry, ProblemTopic } from '#records';
+import type { Draft } from '../draft.ts';
+import { type Line, say } from '../say.ts';
+import { drumAdviceLines } from './drum.ts';
+import { stoppedSays } from './stopped.ts';
+import { diagnosisLines } from './symptoms.ts';
+
+type Problem = BookRecordOf<'problem'>;
+
+/** What to look at, or to do first, about the trouble just logged: at most three short lines for each. */
+export function problemMatters(draft: Draft, written: readonly Entry[]): Line[] {
+  const problems = written.filter(({ record }) => record.kind === 'problem');
+  return problems.slice(0, 2).flatMap((entry) => linesFor(draft, entry).slice(0, MOST));
+}
+
+const MOST = 3;
+
+/** What somebody at the pile notices, by what was logged of it. */
+const SYMPTOM_OF: Partial<Record<ProblemTopic, Symptom>> = {
+  odour: 'odour',
+  leachate: 'leachate',
+  flies: 'flies',
+  pests: 'pests',
+  freezing: 'frozen',
+};
+
+function linesFor(draft: Draft, entry: Entry): Line[] {
+  const record = entry.record as Problem;
+  if (record.strength === 'none') return [];
+  const place = record.place ?? null;
+  const atDrum = isAtDrum(draft, place);
+  switch (record.topic) {
+    case 'complaint':
+      return complaintLines(draft, record, entry);
+    case 'fault':
+    case 'power':
+      return atDrum || (record.topic === 'power' && drumName(draft.picture()) !== null)
+        ? stoppedLines(draft, record)
+        : [say('fault-elsewhere')];
+    case 'freezing':
+    case 'odour':
+      if (atDrum) return drumAdviceLines(draft, record.topic);
+      break;
+    case 'spill':
+      return [say('spill-first')];
+    case 'contamination':
+      return [say('contamination-first')];
+    default:
+  }
+  const symptom = SYMPTOM_OF[record.topic];
+  if (!symptom) return [];
+  const smell = symptom === 'odour' ? smellOf(`${record.said ?? ''} ${record.note ?? ''}`) : null;
+  return diagnosisLines(draft, smell ?? symptom, place, null);
+}
+
+function isAtDrum(draft: Draft, place: string | null): boolean {
+  if (place === null) return false;
+  return place === 'exit' || placeKind(draft.picture(), place) === 'drum';
+}
+
+/** A drum that stands still. Nothing here starts it again. */
+function stoppedLines(draft: Draft, record: Problem): Line[] {
+  const setting = (name: string) => settingAt(draft.picture(), name, draft.today);
+  const after = setting('drum-call-hours');
+  const whom = setting('drum-call');
+  const advice = stoppedAdvice({
+    why: record.topic === 'power' ? 'no-power' : isJam(record.said ?? '') ? 'jammed' : 'stopped',
+    hours: null,
+    callAfterHours: typeof after === 'number' ? after : null,
+    whom: typeof whom === 'string' ? whom : null,
+  });
+  draft.why.push(say('why-source', { text: { text: advice.source } }));
+  return stoppedSays(advice);
+}
+
+/** What a regulator will want to know of a complaint, and the complainer's name kept out of the group. */
+function complaintLines(draft: Draft, record: Problem, entry: Entry): Line[] {
+  const nature = smellOf(record.said ?? '');
+  const lacks = complaintLacks({
+    when: entry.localDate,
+    where: record.place ?? null,
+    nature,
+    strength: record.strength ?? null,
+    // Who answers for it is whoever took it down, until somebody else is named.
+    'who-answers': draft.person?.name ?? null,
+  });
+  const fields = lacks.map((field: ComplaintField) => say(`complaint-${field}`));
+  return [[say('complaint-asks'), ...fields], say('complaint-how', { entry: { entry: entry.number } })];
+}

@@ -1,0 +1,135 @@
+import {
+  type DrumNow,
+  type DrumPicture,
+  dischargeDue,
+  drumNow,
+  drumProof,
+  drumRulesOf,
+  feedOfDrum,
+  hottestOf,
+  lowestOf,
+  ruleSetOf,
+  sanitisingOptionsOf,
+  settingAt,
+} from '#core';
+import type { Draft } from '../draft.ts';
+import { proofLine, reasonSay } from '../matters/proof-lines.ts';
+import { type Line, type Say, say } from '../say.ts';
+import { assumedLines, sourceLine } from '../why/pile.ts';
+import { problemLines } from './problem-lines.ts';
+
+/** `drum?`: how full, who has been in how long, what is fed, when to let some out, how it is set, how warm. */
+export function drumStatus(draft: Draft, name: string): Line[] {
+  const { drums } = draft.picture();
+  const drum = drums[name] ?? Object.values(drums)[0];
+  if (!drum) return [say('place-unknown', { place: { place: name } })];
+  const context = { picture: draft.picture(), localDate: draft.today };
+  const rules = drumRulesOf(context);
+  const now = drumNow(drum, draft.now, rules);
+  const feed = feedOfDrum(context, drum);
+  const due = dischargeDue(drum, draft.now, { feedLitresPerDay: feed?.litres ?? null }, rules);
+  const fed: Say[] = feed ? [say('drum-feed', { kg: { kg: Math.round(feed.kg) } })] : [];
+  if (due) {
+    fed.push(
+      say(due.inDays < 1 ? 'drum-due-now' : 'drum-due', {
+        days: { count: Math.ceil(due.inDays) },
+        why: { term: due.because, of: 'due' },
+      }),
+    );
+  }
+  draft.why.push(say('why-drum', { kg: { kg: Math.round(now.kg) } }), ...now.why.sources.map(sourceLine));
+  return [
+    drumHead(drum, now),
+    ...(now.oldest ? [stayLine(now)] : []),
+    ...(fed.length > 0 ? [fed] : []),
+    ...setLine(drum),
+    ...readLine(drum),
+    ...proofLines(draft, drum),
+    ...problemLines(draft, (place) => place === 'exit' || place === drum.name || place.startsWith('drum')),
+  ];
+}
+
+/** How full, in one line; the range where the loads alone say it. */
+export function drumHead(drum: DrumPicture, now: DrumNow): Line {
+  if (now.loads.length === 0 && !now.byLevel) return say('drum-empty', { place: { place: drum.name } });
+  const holds = say('drum-holds', { place: { place: drum.name }, kg: { kg: Math.round(now.kg) } });
+  if (!now.fillPct) return [holds, say('drum-no-volume')];
+  const { typical, low, high } = now.fillPct;
+  return [
+    holds,
+    say(now.byLevel ? 'drum-fill-level' : 'drum-fill', {
+      pct: { pct: typical },
+      range: { pctRange: [low, high] },
+      date: drum.level ? { date: drum.level.localDate } : { text: '' },
+    }),
+  ];
+}
+
+function stayLine({ oldest, coldest, unbooked }: DrumNow): Line {
+  const parts: Say[] = [
+    say('drum-oldest', { days: { count: Math.floor(oldest!.days) }, entry: { entry: oldest!.entry } }),
+  ];
+  if (unbooked) parts.push(say('drum-unbooked'));
+  if (coldest?.warmestCelsius != null) {
+    parts.push(
+      say('drum-coldest', {
+        entry: { entry: coldest.entry },
+        celsius: { celsius: coldest.warmestCelsius },
+        days: { count: Math.floor(coldest.days) },
+      }),
+    );
+  }
+  return parts;
+}
+
+function setLine(drum: DrumPicture): Line[] {
+  if (drum.everyMin === null && drum.fan === null && drum.mode === null) return [];
+  return [
+    [
+      say('drum-set', { mode: { term: drum.mode ?? 'automatic', of: 'mode' } }),
+      ...(drum.everyMin !== null ? [say('part-every', { min: { min: drum.everyMin } })] : []),
+      ...(drum.fan !== null ? [say('part-fan', { fan: { term: drum.fan, of: 'fan' } })] : []),
+    ],
+  ];
+}
+
+function readLine(drum: DrumPicture): Line[] {
+  const reading = drum.readings.at(-1);
+  if (!reading) return [];
+  return [
+    say('drum-read', {
+      low: { celsius: lowestOf(reading) },
+      high: { celsius: hottestOf(reading) },
+      date: { date: reading.localDate },
+    }),
+  ];
+}
+
+/** A drum fed daily proves in-vessel, where the regulator accepts that, or not by itself. */
+function proofLines(draft: Draft, drum: DrumPicture): Line[] {
+  const picture = draft.picture();
+  const rule = ruleSetOf(picture, draft.today);
+  if (!rule) return [];
+  const way = settingAt(picture, 'drum-way', draft.today);
+  const least = settingAt(picture, 'drum-least-hours', draft.today);
+  const mixed = settingAt(picture, 'drum-no-short-circuit', draft.today);
+  const proof = drumProof(
+    {
+      readings: drum.readings,
+      exit: picture.exit,
+      way: way === 'in-vessel' || way === 'closed-pile' ? way : null,
+      leastResidenceHours: typeof least === 'number' ? least : null,
+      noShortCircuit: typeof mixed === 'boolean' ? mixed : null,
+    },
+    rule,
+    sanitisingOptionsOf(picture, draft.today),
+    { at: draft.now, localDate: draft.today },
+  );
+  draft.why.push(
+    ...proof.reasons.slice(0, 4).map((reason) => say('why-reason', { reason: { say: reasonSay(reason) } })),
+    sourceLine(proof.why.source),
+    ...assumedLines([proof.why]),
+  );
+  if (way === 'in-vessel') return [proofLine(draft, drum.name, proof)];
+  return [say(way === 'closed-pile' ? 'drum-proof-pile' : 'drum-proof-ways')];
+}

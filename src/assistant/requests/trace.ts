@@ -1,0 +1,73 @@
+import { batchAt, traceOf } from '#core';
+import type { Request } from '#records';
+import type { Draft } from '../draft.ts';
+import { gapSay, holdWhy } from '../matters/gate.ts';
+import { judge } from '../matters/judging.ts';
+import { proofLine } from '../matters/proof-lines.ts';
+import { type Line, type Say, say } from '../say.ts';
+import { whyPile } from '../why/pile.ts';
+import { missingSays } from './readiness-says.ts';
+import { notThere } from './status.ts';
+
+/** `can we give C away?`: what is missing; who received from it; what went in and when; its kin. */
+export function trace(draft: Draft, request: Request): void {
+  const place = request.place ?? '';
+  const batch = batchAt(draft.picture(), place);
+  if (!batch) {
+    draft.lines.push(notThere(draft, place));
+    return;
+  }
+  const judged = judge(draft, batch);
+  const { release, proof, ready } = judged;
+  const lines: Line[] = [];
+  if (batch.hold) {
+    lines.push(
+      say('trace-held', {
+        place: { place },
+        why: holdWhy(batch.hold.why),
+        entry: { entry: batch.hold.entry },
+        date: { date: batch.hold.localDate },
+      }),
+    );
+  } else lines.push(say(release.may ? 'trace-may' : 'trace-not-yet', { place: { place } }));
+  if (proof) lines.push(proofLine(draft, place, proof));
+  const gaps = release.missing
+    .filter(({ code }) => code !== 'hold' && code !== 'not-sanitised' && code !== 'not-ready')
+    .map(gapSay);
+  const missing = [...gaps, ...missingSays(ready)];
+  if (missing.length > 0) lines.push([say('trace-missing'), ...missing.slice(0, SHOWN)]);
+  lines.push(...traceLines(place, traceOf(batch)));
+  if (proof?.verdict !== 'met') lines.push(say('regulator-decides'));
+  draft.lines.push(...lines);
+  draft.why.push(...whyPile(draft, place, judged));
+}
+
+const SHOWN = 5;
+
+function traceLines(place: string, { received, intake, kin }: ReturnType<typeof traceOf>): Line[] {
+  const lines: Line[] = [];
+  const went = received.slice(-SHOWN).map(
+    ({ to, localDate, kg, litres, entry }): Say =>
+      say('trace-to', {
+        to: { text: to ?? '—' },
+        entry: { entry },
+        date: { date: localDate },
+        amount: kg !== null ? { kg } : litres !== null ? { litres } : { text: '' },
+      }),
+  );
+  lines.push(went.length > 0 ? [say('trace-went'), ...went] : say('trace-nobody'));
+  const from = intake.slice(0, SHOWN).map(
+    ({ source, from, to, kg }): Say =>
+      say('trace-source', {
+        source: { source },
+        kg: { kg: Math.round(kg * 10) / 10 },
+        from: { date: from },
+        to: { date: to },
+        one: { text: from === to ? 'yes' : 'no' },
+      }),
+  );
+  lines.push(from.length > 0 ? [say('trace-in'), ...from] : say('trace-no-source', { place: { place } }));
+  if (kin.length > 0)
+    lines.push([say('trace-kin'), ...kin.map((each) => say('part-at', { place: { place: each } }))]);
+  return lines;
+}

@@ -1,0 +1,68 @@
+import type { HeatAssumption, HeatWhy, Sanitising } from '#core';
+import type { Draft } from '../draft.ts';
+import type { Judged } from '../matters/judging.ts';
+import { argOf, reasonSay } from '../matters/proof-lines.ts';
+import { type Arg, type Line, say } from '../say.ts';
+
+/** How the answer about a pile came about: figures, rule with its citation, what was assumed. */
+export function whyPile(_draft: Draft, place: string, { proof, ready, forecast }: Judged): Line[] {
+  const lines: Line[] = [];
+  if (proof) lines.push(...whyProof(place, proof));
+  const { stage } = ready;
+  if (stage.hottestC !== null) {
+    lines.push(
+      say('why-stage', {
+        place: { place },
+        stage: { term: stage.stage, of: 'stage' },
+        hottest: { celsius: stage.hottestC },
+        air: stage.ambientC === null ? { text: '—' } : { celsius: stage.ambientC },
+      }),
+      sourceLine(stage.why.source),
+    );
+  }
+  if (forecast.known) {
+    lines.push(say('why-forecast', { readings: { count: forecast.readings } }));
+  } else if (forecast.reason.code !== 'near-already') {
+    lines.push(say(`no-forecast-${forecast.reason.code}`));
+  }
+  lines.push(...assumedLines([proof?.why, forecast.known ? forecast.why : null, stage.why]));
+  return lines;
+}
+
+function whyProof(place: string, proof: Sanitising): Line[] {
+  const { args, source } = proof.why;
+  const lines: Line[] = [
+    say('why-rule', {
+      place: { place },
+      rule: { text: proof.rule },
+      level: { celsius: Number(args.levelCelsius) },
+      needed: { number: proof.needed, digits: 0 },
+      unit: { term: proof.unit, of: 'unit' },
+      from: { cm: Number(args.fromCm) },
+      to: { cm: Number(args.toCm) },
+    }),
+    say('why-counted', {
+      counted: { number: Math.floor(proof.counted), digits: 0 },
+      unit: { term: proof.unit, of: 'unit' },
+      since: proof.since ? { date: proof.since.localDate } : { text: '' },
+      has: { text: proof.since ? 'yes' : 'no' },
+    }),
+  ];
+  for (const reason of proof.reasons.slice(0, 4))
+    lines.push(say('why-reason', { reason: { say: reasonSay(reason) } }));
+  lines.push(sourceLine(source));
+  return lines;
+}
+
+export const sourceLine = (source: string): Line => say('why-source', { text: { text: source } });
+
+/** What was taken for granted, each once. */
+export function assumedLines(whys: readonly (HeatWhy | null | undefined)[]): Line[] {
+  const all = new Map<string, HeatAssumption>();
+  for (const why of whys) for (const assumed of why?.assumed ?? []) all.set(assumed.code, assumed);
+  return [...all.values()].slice(0, 5).map(({ code, args }) => {
+    const given: Record<string, Arg> = {};
+    for (const [name, value] of Object.entries(args)) given[name] = argOf(name, value);
+    return say(`taken-${code}`, given);
+  });
+}

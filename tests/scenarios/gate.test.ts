@@ -1,0 +1,110 @@
+import { describe, expect, test } from 'vitest';
+import { HOSPITAL, startScenario } from './harness.ts';
+
+const SITE = { ...HOSPITAL, ruleSet: 'vessel-3d' };
+const start = () => startScenario(SITE, '2026-10-07T08:00');
+
+describe('finished: full, or ready?', () => {
+  test('asked, held, and settled by either word', () => {
+    const crew = start();
+    const asked = crew.say('C is finished');
+    expect(asked.replies[0]!.text).toMatch(/C is finished: full, or ready to use\?/);
+    expect(asked.replies[0]!.choices).toEqual(['full', 'ready', 'Drop it']);
+    expect(crew.lines()[0]).toMatchObject({ held: { why: 'full-or-ready' } });
+    expect(crew.ask('full')).toMatch(/#2 Pile C is full and closed\nRead pile C every day from now on/);
+    expect(crew.lines()[0]).toMatchObject({ voidedBy: 2 });
+    expect(crew.ask('B is finished')).toMatch(/full, or ready/);
+    expect(crew.ask('ready')).toMatch(/Pile B is said to be ready\nNoted\. The book does not show it/);
+  });
+
+  test('without a rule set nobody is told to read for proof', () => {
+    const crew = startScenario(HOSPITAL);
+    expect(crew.ask('pile C is full')).not.toMatch(/proves nothing/);
+  });
+});
+
+describe('the gate', () => {
+  test('salmonella holds the pile; only a coordinator lets anything leave', () => {
+    const crew = start();
+    crew.ask('settings', { from: 'Bo', coordinator: true });
+    crew.ask('east kitchen cart 66 kg into pile C');
+    crew.ask('2 barrows of compost from C to the allotment', { at: '2026-10-07T09:00' });
+    const found = crew.say('lab says salmonella in C', { at: '2026-10-08T09:00' });
+    expect(found.replies[0]!.text).toMatch(/Pile C is ON HOLD \(Salmonella\): nothing leaves it/);
+    expect(found.replies[0]!.choices).toContain('Trace pile C');
+    expect(found.posts).toMatchObject([{ about: 'alarm', private: true }]);
+    expect(found.posts[0]!.text).toMatch(/Compost left pile C once/);
+
+    const refused = crew.say('3 barrows of compost from C to the market', {
+      id: 'm1',
+      at: '2026-10-08T09:05',
+    });
+    expect(refused.replies[0]!.text).toMatch(
+      /pile C is on hold: nothing leaves it until a coordinator allows it/,
+    );
+    const held = crew.lines().at(-1)!;
+    expect(held).toMatchObject({ held: { why: 'held-pile' }, record: { kind: 'removal' } });
+    // Whoever took it cannot let it go.
+    const press = { choose: { id: 'm1', label: 'allow it' } };
+    expect(crew.take({ at: '2026-10-08T09:06', from: 'Ana', ...press }).replies[0]!.text).toMatch(
+      /Only a coordinator/,
+    );
+    expect(crew.lines().at(-1)).toMatchObject({ held: { why: 'held-pile' } });
+    const allowed = crew.take({ at: '2026-10-08T09:07', from: 'Bo', ...press });
+    expect(allowed.replies[0]!.text).toMatch(/Left the site: finished compost · 3 barrows · from pile C/);
+
+    const trace = crew.ask('can we give C away?', { at: '2026-10-08T09:10' });
+    expect(trace).toMatch(/^No\. Pile C is ON HOLD \(Salmonella, #\d+, today\)/);
+    expect(trace).toMatch(/Went to · .*allotment.* · .*market/);
+    expect(trace).toMatch(/Came from · east kitchen/);
+  });
+
+  test('a hold is laid and lifted by a coordinator alone', () => {
+    const crew = start();
+    crew.ask('settings', { from: 'Bo', coordinator: true });
+    expect(crew.ask('hold A: odd smell')).toMatch(/Only a coordinator/);
+    expect(crew.ask('hold A: odd smell', { from: 'Bo' })).toMatch(/pile A on hold: odd smell/);
+    expect(crew.ask('A?')).toMatch(/HELD: odd smell/);
+    expect(crew.ask('1 barrow of compost from A to the allotment')).toMatch(/on hold/);
+    expect(crew.ask('lift hold on A')).toMatch(/Only a coordinator/);
+    expect(crew.ask('lift hold on A', { from: 'Bo' })).toMatch(/hold on pile A lifted/);
+    expect(crew.ask('A?')).not.toMatch(/HELD/);
+  });
+
+  test('compost from a pile that is not proven is stored and remarked', () => {
+    const crew = start();
+    const reply = crew.ask('3 barrows of compost from B to the allotment');
+    expect(reply).toMatch(/#1 Left the site: finished compost/);
+    expect(reply).toMatch(/Pile B: stored, but · 0 of 3 hot days or hours shown\nYour regulator decides/);
+    expect(crew.lines()[0]).toMatchObject({ held: false });
+    // Residue picked out is no compost given away.
+    expect(crew.ask('3 kg plastic out of pile B')).not.toMatch(/stored, but/);
+  });
+});
+
+describe('a rule for heat is chosen', () => {
+  test('weekly readings can never show it', () => {
+    const crew = startScenario(HOSPITAL);
+    expect(crew.ask('set rule set windrow-15d')).toMatch(
+      /Weekly readings can never show 15 days with 5 turns/,
+    );
+    expect(crew.ask('set rule set catering-70-1h')).toMatch(/readings at most 60 min apart/);
+  });
+
+  test('forced aeration: which it is, is asked once, and breathing pipes prove nothing', () => {
+    const crew = startScenario(HOSPITAL);
+    const asked = crew.say('set rule set aerated-pile-3d');
+    expect(asked.replies[0]!.text).toMatch(/blown by a fan, or do they only breathe/);
+    expect(asked.replies[0]!.choices).toEqual(['blown by a fan', 'they only breathe']);
+    expect(crew.ask('they only breathe')).toMatch(/aeration breathing/);
+    expect(crew.ask('set rule set aerated-pile-3d')).not.toMatch(/blown by a fan/);
+    for (const day of ['10', '11', '12', '13']) crew.ask('B 60 at 40 cm', { at: `2026-12-${day}T09:00` });
+    expect(crew.ask('B?', { at: '2026-12-13T10:00' })).toMatch(
+      /cannot be shown.*only breathe are no forced aeration/,
+    );
+    expect(crew.ask('set aeration forced', { at: '2026-12-13T10:01' })).toMatch(/aeration forced/);
+    expect(crew.ask('B?', { at: '2026-12-13T10:02' })).toMatch(
+      /Time and temperature met on these readings; your regulator decides/,
+    );
+  });
+});

@@ -1,0 +1,107 @@
+import { describe, expect, test } from 'vitest';
+import { HOSPITAL, startScenario } from './harness.ts';
+
+const SITE = { ...HOSPITAL, ruleSet: 'vessel-3d' };
+const start = () => startScenario(SITE, '2026-10-07T08:00');
+
+describe('trouble is asked about once, then named', () => {
+  test('flies: the question that separates, answered by its button or typed', () => {
+    const crew = start();
+    const asked = crew.say('flies on B');
+    expect(asked.replies[0]!.text).toMatch(
+      /#1 Problem noted: flies · pile B\nDoes food show at the surface\?/,
+    );
+    expect(asked.replies[0]!.choices).toEqual(['food shows', 'no food shows', 'Undo']);
+    expect(crew.ask('food shows')).toMatch(/^Likely fresh food lies bare · cover fresh food at once/);
+    // The question is answered: the same words later are talk.
+    expect(crew.ask('cart 61 kg')).toMatch(/#2/);
+    expect(crew.ask('food shows')).toBe('');
+  });
+
+  test('a smell that says its kind is not asked which it is', () => {
+    const crew = start();
+    crew.ask('B is dripping');
+    expect(crew.ask('B smells of ammonia')).toMatch(/Likely no air inside/);
+    const other = start();
+    other.ask('B is dripping');
+    expect(other.ask('B smells rotten')).toMatch(/Likely too wet · add dry chips or leaves/);
+  });
+
+  test('never water on what is wet, and why says what was known', () => {
+    const crew = start();
+    crew.ask('B is dripping');
+    expect(crew.ask('leachate under B')).not.toMatch(/add water/);
+    expect(crew.ask('why')).toMatch(/From the book · wet/);
+  });
+
+  test('smoke or fire heat stands before every other cause', () => {
+    const crew = start();
+    const hot = crew.say('B 82, ambient 12');
+    expect(hot.replies[0]!.text).toMatch(/^Pile B 82 °C: DO NOT OPEN OR TURN IT\./);
+    expect(hot.replies[0]!.text).not.toMatch(/over the air|days hot/);
+    expect(hot.posts).toMatchObject([{ about: 'alarm', private: true }]);
+    expect(crew.ask('flies on B')).toMatch(/Likely near fire · DO NOT OPEN OR TURN IT/);
+  });
+
+  test('the bands in order, the hottest point first', () => {
+    const crew = start();
+    const reply = crew.ask('A 66 B 71 C 74, ambient 12');
+    const lines = reply.split('\n').filter((line) => /: (hot|too hot|fire watch)/.test(line));
+    expect(lines).toHaveLength(3);
+    expect(lines[0]).toMatch(/^Pile C 74 °C: fire watch/);
+    expect(lines[1]).toMatch(/^Pile B 71 °C: too hot\. Turn it today/);
+    expect(lines[2]).toMatch(/^Pile A 66 °C: hot\./);
+  });
+
+  test('a complaint asks for what a regulator wants and keeps the name out of the group', () => {
+    const crew = start();
+    const reply = crew.ask('Mrs Baker complained about the smell at the east fence');
+    expect(reply).toMatch(
+      /For the regulator, still to note · .*how strong \(none, faint, strong\) · wind · weather/,
+    );
+    expect(reply).not.toMatch(/Baker/);
+    expect(crew.ask('today')).not.toMatch(/Baker/);
+    expect(crew.ask('what happened since monday?')).not.toMatch(/Baker/);
+  });
+
+  test('what ended it is kept with it', () => {
+    const crew = start();
+    crew.ask('B smells');
+    expect(crew.ask('smell gone, added 2 barrows')).toMatch(
+      /#2 Closed: smell · pile B\nOpen since today \(#1\)\. Done: added 2 barrows\./,
+    );
+    expect(crew.lines()).toHaveLength(2);
+    expect(crew.lines()[1]).toMatchObject({
+      record: { kind: 'resolved', topic: 'odour', note: 'added 2 barrows' },
+    });
+    expect(crew.ask('B?')).not.toMatch(/Open: smell/);
+  });
+
+  test('a frozen pile is left alone and not called too cold', () => {
+    const crew = start();
+    const reply = crew.ask('B -1, ambient -6');
+    expect(reply).toMatch(/Likely frozen · leave it alone · insulate it · wait for the thaw/);
+    expect(reply).not.toMatch(/too cold|turn it/);
+  });
+});
+
+describe('a drum that stands still', () => {
+  test.each(['drum jammed', 'power is out', 'drum stopped'])(
+    '%s: people and locks first, never to start it',
+    (said) => {
+      const reply = start().ask(said);
+      expect(reply).toMatch(/No new loads\. Log the hour/);
+      expect(reply).not.toMatch(/reset|restart|release the|start it|switch it (back )?on|pull out the stop/i);
+      if (said !== 'drum stopped') {
+        expect(reply).toMatch(/Nobody inside or reaching in/);
+        expect(reply).toMatch(/Locks and tags stay till their owner takes them off/);
+      }
+      expect(reply.split('\n').length).toBeLessThanOrEqual(4);
+    },
+  );
+
+  test('a jam is for trained people, no power for those who mend it', () => {
+    expect(start().ask('drum jammed')).toMatch(/A jam comes loose with force: leave it to trained people/);
+    expect(start().ask('power is out')).toMatch(/power company or an electrician/);
+  });
+});
