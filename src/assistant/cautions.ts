@@ -1,5 +1,6 @@
 import {
   addDays,
+  batchAt,
   type Caution,
   type CautionId,
   cautionsFor,
@@ -11,7 +12,6 @@ import {
 } from '#core';
 import type { BookRecordOf, Entry } from '#records';
 import type { Draft } from './draft.ts';
-import { batchAt } from './matters/heat.ts';
 import { type Line, say } from './say.ts';
 
 /** Sites whose neighbours dust and spores harm more, by what a site calls itself in the languages of the crews. */
