@@ -1,6 +1,8 @@
 import type { Assumption, Doubt, FieldRecord, ParsedMessage, Request, Taken } from '#records';
 import type { ReadContext } from './context.ts';
 import { type Danger, readDanger } from './danger.ts';
+import { answerIn, onceMore } from './grammar/answers.ts';
+import { dutyIn } from './grammar/duty.ts';
 import { pointInto } from './grammar/words.ts';
 import type { Vocabulary } from './lexicon.ts';
 import { readPageAddress } from './page-address.ts';
@@ -84,7 +86,27 @@ export function readMessage(text: string, context: ReadContext): ParsedMessage {
   const unread: [number, number][] = [];
   const carry: Carry = { place: null, container: null, source: null };
   let heading: SaidDate | null = null;
-  for (const sentence of sentencesOf(tokens)) {
+  const whole = dutyIn(tokens);
+  const direct: Item[] | null = whole
+    ? [{ request: whole }]
+    : danger.length > 0
+      ? null
+      : (answerIn(tokens, context) ?? onceMore(tokens, context));
+  if (direct) {
+    const first = tokens[0]!;
+    const last = tokens.at(-1)!;
+    for (const item of direct)
+      found.push({
+        item,
+        a: first.a,
+        b: last.b,
+        at: first.a,
+        rule: whole ? 'request duty' : 'answer',
+        date: null,
+        carried: false,
+      });
+  }
+  for (const sentence of direct ? [] : sentencesOf(tokens)) {
     if (sentence.tokens.length === 0) continue;
     if (asksForToday(sentence.tokens, context) && dates.length === 1 && !message.text.includes('\n')) {
       const only = sentence.tokens.find((tok) => tok.k === 'd')!;
@@ -345,11 +367,41 @@ function emit(out: ParsedMessage, found: readonly Found[], message: Plain, conte
       });
       continue;
     }
+    const old = tooOld(record, context);
+    if (old) {
+      out.doubts.push({ ...old, said });
+      continue;
+    }
     out.records.push(record);
     out.assumed.push(assumed);
     out.typed.push(one.item.typed ?? null);
   }
-  void context;
+}
+
+/** Older by more than two weeks than the last readings of its place: more likely another month was meant. */
+function tooOld(record: FieldRecord, context: ReadContext): Doubt | null {
+  const place = (record as { place?: string }).place ?? (record as { pile?: string }).pile;
+  const last = place ? context.book?.lastReadings[place]?.[0]?.localDate.slice(0, 10) : undefined;
+  const when = record.when ?? undefined;
+  if (!last || !when) return null;
+  const day = (text: string) => Date.parse(text.slice(0, 10)) / 86_400_000;
+  if (day(last) - day(when) <= 14) return null;
+  const months = [context.nowLocal.slice(0, 7), last.slice(0, 7)];
+  const likely = [...new Set(months)]
+    .map((month) => `${month}${when.slice(7)}`)
+    .filter(
+      (one) =>
+        !Number.isNaN(day(one)) &&
+        one.slice(0, 10) <= context.nowLocal.slice(0, 10) &&
+        day(last) - day(one) <= 14,
+    );
+  return {
+    record,
+    why: 'date-too-old',
+    choices: [...likely, when]
+      .map((say) => ({ say, record: { ...record, when: say } as FieldRecord }))
+      .concat([{ say: 'drop', record: null as never }]),
+  };
 }
 
 function whenOf(record: { kind: string }, date: SaidDate | null): { when?: string } {

@@ -29,7 +29,9 @@ export function wordNumbers(tokens: readonly Tok[]): Tok[] {
       i++;
       continue;
     }
-    if (sense(tok, 'numw') === undefined) {
+    // `the 79 one`: a pronoun behind a figure counts nothing.
+    const pronoun = sense(tok, 'numw') === '1' && sense(tok, 'article') !== undefined && previous?.k === 'n';
+    if (sense(tok, 'numw') === undefined || pronoun) {
       out.push(tok);
       i++;
       continue;
@@ -103,6 +105,11 @@ export function units(tokens: readonly Tok[], context: ReadContext): Tok[] {
   for (let i = 0; i < tokens.length; i++) {
     const tok = tokens[i]!;
     if (tok.k !== 'n') {
+      out.push(tok);
+      continue;
+    }
+    if (tok.n!.unit !== null) {
+      // Read before: a second pass over mended words leaves it as it is.
       out.push(tok);
       continue;
     }

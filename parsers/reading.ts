@@ -72,12 +72,29 @@ const SOFT = new Set([
 ]);
 export const isSoft = (token: Tok) => token.k === 'p' && SOFT.has(token.s) && token.senses.length === 0;
 
+const RANKS = new WeakMap<readonly string[], ReadonlyMap<string, number>>();
+
+/** The order of a reader's classes, for a quick look-up. */
+function ranksOf(accepts: readonly string[]): ReadonlyMap<string, number> {
+  let ranks = RANKS.get(accepts);
+  if (!ranks) {
+    const map = new Map<string, number>();
+    accepts.forEach((cls, rank) => {
+      if (!map.has(cls)) map.set(cls, rank);
+    });
+    ranks = map;
+    RANKS.set(accepts, ranks);
+  }
+  return ranks;
+}
+
 /**
  * Sorts a run's tokens into the classes that a reader accepts, trying them in the reader's order.
  * Null where a token fits none of them (a number where `n` is not accepted, a word nobody knows).
  * `lenient` lets so many unknown words pass.
  */
 export function take(tokens: readonly Tok[], accepts: readonly string[], lenient = 0): Slots | null {
+  const ranks = ranksOf(accepts);
   const found = new Map<string, Tok[]>();
   const all: { cls: string; tok: Tok }[] = [];
   const nums: Tok[] = [];
@@ -95,26 +112,28 @@ export function take(tokens: readonly Tok[], accepts: readonly string[], lenient
       continue;
     }
     if (tok.k === 'n') {
-      if (tok.n!.named && accepts.includes('place')) {
+      if (tok.n!.named && ranks.has('place')) {
         put('place', tok);
         continue;
       }
-      if (accepts.includes('n')) {
+      if (ranks.has('n')) {
         nums.push(tok);
         put('n', tok);
         continue;
       }
-      if (sense(tok, 'place?') !== undefined && accepts.includes('place')) {
+      if (sense(tok, 'place?') !== undefined && ranks.has('place')) {
         put('place', tok);
         continue;
       }
       return null;
     }
     let cls: string | undefined;
-    for (const accepted of accepts) {
-      if (sense(tok, accepted) !== undefined) {
-        cls = accepted;
-        break;
+    let best = Number.POSITIVE_INFINITY;
+    for (const meaning of tok.senses) {
+      const rank = ranks.get(meaning.cls);
+      if (rank !== undefined && rank < best) {
+        best = rank;
+        cls = meaning.cls;
       }
     }
     if (cls) {

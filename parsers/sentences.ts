@@ -47,19 +47,37 @@ const parts = (tok: Tok) =>
   (tok.k === 'p' && tok.s === '-' && !tok.glued);
 
 /** Readers whose words stand in this sentence, in the order of the lists. */
-function candidates(tokens: readonly Tok[]): Reader[] {
-  const classes = new Set<string>();
-  for (const tok of tokens) {
-    if (tok.k === 'n') classes.add('n');
-    for (const s of tok.senses) classes.add(s.cls === 'place?' ? 'place' : s.cls);
+function candidates(tokens: readonly Tok[]): { reader: Reader; next: Int16Array }[] {
+  const at = new Map<string, number[]>();
+  const note = (cls: string, k: number) => {
+    const list = at.get(cls);
+    if (!list) at.set(cls, [k]);
+    else if (list.at(-1) !== k) list.push(k);
+  };
+  tokens.forEach((tok, k) => {
+    if (tok.k === 'n') note('n', k);
+    for (const s of tok.senses) note(s.cls === 'place?' ? 'place' : s.cls, k);
+  });
+  const out: { reader: Reader; next: Int16Array }[] = [];
+  for (const reader of ALL) {
+    let next: Int16Array | null = null;
+    for (const cls of reader.on) {
+      for (const k of at.get(cls) ?? []) {
+        next ??= new Int16Array(tokens.length).fill(-1);
+        next[k] = k;
+      }
+    }
+    if (!next) continue;
+    // For each position the nearest word at or behind it that calls this reader.
+    for (let k = tokens.length - 2; k >= 0; k--) if (next[k] === -1) next[k] = next[k + 1]!;
+    out.push({ reader, next });
   }
-  return [...REQUEST_FIRST, ...READERS, ...REQUEST_LATER].filter((reader) =>
-    reader.on.some((cls) => classes.has(cls)),
-  );
+  return out;
 }
 const FIRST = new Set(['request amend', 'request undo', 'request mix']);
 const REQUEST_FIRST = REQUEST_READERS.filter((reader) => FIRST.has(reader.rule));
 const REQUEST_LATER = REQUEST_READERS.filter((reader) => !FIRST.has(reader.rule));
+const ALL = [...REQUEST_FIRST, ...READERS, ...REQUEST_LATER];
 
 /** Reads one sentence from left to right, the longest run first. */
 export function readRuns(
@@ -75,14 +93,22 @@ export function readRuns(
   tokens.forEach((tok, k) => {
     if (parts(tok)) lastComma = k;
   });
+  const window = tokens.length > 90 ? 12 : WINDOW;
   let i = 0;
   while (i < tokens.length) {
     if (isSoft(tokens[i]!) && tokens[i]!.s !== '*') {
       i++;
       continue;
     }
+    // Fillers open nothing; readers whose words do not come again have nothing to read.
+    if (opensNothing(tokens[i]!)) {
+      i++;
+      continue;
+    }
+    const near = readers.filter((one) => one.next[i] !== -1);
+    if (near.length === 0) break;
     let found: Reading | null = null;
-    const most = Math.min(tokens.length, i + WINDOW);
+    const most = Math.min(tokens.length, i + window);
     for (let j = most; j > i && !found; j--) {
       if (!endsWell(tokens, i, j)) continue;
       const run = tokens.slice(i, j);
@@ -97,7 +123,8 @@ export function readRuns(
         prevTok: tokens[i - 1],
         slipped: false,
       };
-      for (const reader of readers) {
+      for (const { reader, next } of near) {
+        if (next[i]! >= j) continue;
         const items = reader.read(run, scope);
         if (items && items.length > 0) {
           found = { a: i, b: j, items, rule: reader.rule, slips: [] };
@@ -143,6 +170,11 @@ function datesNext(tokens: readonly Tok[], i: number, j: number): boolean {
 }
 const trivialWord = (tok: Tok) =>
   tok.k === 'w' && tok.senses.some((s) => s.cls === 'fill' || s.cls === 'prep' || s.cls === 'article');
+
+const opensNothing = (tok: Tok) =>
+  tok.k === 'w' &&
+  tok.senses.length > 0 &&
+  tok.senses.every((s) => s.cls === 'fill' || s.cls === 'article' || s.cls === 'ordinary');
 
 /** What later pieces may lean on. */
 function keep(reading: Reading, carry: Carry): void {

@@ -119,20 +119,7 @@ export const cover: Reader = {
   rule: 'cover',
   on: ['cover', 'uncover', 'layer'],
   read(tokens, scope) {
-    const slots = take(tokens, [
-      'uncover',
-      'cover',
-      'layer',
-      'place',
-      'material',
-      'remove',
-      'add',
-      'fixback',
-      ...WHOLE,
-      'move',
-      'deep',
-      'be',
-    ]);
+    const slots = take(tokens, SLOTS_1);
     if (!slots || scope.asked) return null;
     if (slots.get('cover').length + slots.get('uncover').length > 2) return null;
     const materials = slots.get('material').map((tok) => sense(tok, 'material')!);
@@ -160,7 +147,10 @@ export const cover: Reader = {
       (taken &&
         layerToks.length > 0 &&
         slots.all.some((one) => isPrep(one, 'from') || isPrep(one, 'off') || isPrep(one, 'of')));
-    const on = slots.all.some((one) => isPrep(one, 'on', 'to', 'into', 'in')) || slots.get('add').length > 0;
+    const on =
+      slots.all.some((one) => isPrep(one, 'on', 'to', 'into', 'in')) ||
+      slots.get('add').length > 0 ||
+      slots.get('set').length > 0;
     const bareTarped = layerToks.some((tok) => tok.s === 'tarped');
     if (!verb && !(layerToks.length > 0 && (off || on || bareTarped || taken))) return null;
     if (!verb && taken && !off) return null;
@@ -204,22 +194,7 @@ export const moisture: Reader = {
   read(tokens, scope) {
     const slots = take(
       tokens,
-      [
-        'feel',
-        'squeeze',
-        'place',
-        'n',
-        'point',
-        ...WHOLE,
-        'be',
-        'deep?',
-        'moistverb',
-        'tempword',
-        'ok',
-        'strength',
-        'gloss',
-        'water?',
-      ],
+      SLOTS_2,
       tokens.some((tok) => sense(tok, 'squeeze') !== undefined) &&
         tokens.some((tok) => sense(tok, 'feel') !== undefined)
         ? 3
@@ -312,3 +287,36 @@ export const moisture: Reader = {
 function percentRecord(place: string, percent: number, scope: Scope): Item {
   return placed(place, scope, { kind: 'moisture', place, percent: Math.min(100, percent) }, 'place');
 }
+
+// What each reader accepts, kept as constants so that their ranks are worked out once.
+const SLOTS_1 = [
+  'uncover',
+  'cover',
+  'layer',
+  'place',
+  'material',
+  'remove',
+  'add',
+  'fixback',
+  ...WHOLE,
+  'move',
+  'deep',
+  'be',
+  'set',
+];
+const SLOTS_2 = [
+  'feel',
+  'squeeze',
+  'place',
+  'n',
+  'point',
+  ...WHOLE,
+  'be',
+  'deep?',
+  'moistverb',
+  'tempword',
+  'ok',
+  'strength',
+  'gloss',
+  'water?',
+];

@@ -11,20 +11,7 @@ export const level: Reader = {
   rule: 'level',
   on: ['full', 'down-to', 'emptyadj', 'drum'],
   read(tokens, scope) {
-    const slots = take(tokens, [
-      'full',
-      'down-to',
-      'n',
-      'place',
-      'material',
-      'container',
-      'pilehead',
-      'emptyadj',
-      'be',
-      'approx',
-      'halfway',
-      'drum',
-    ]);
+    const slots = take(tokens, SLOTS_1);
     if (!slots || scope.asked) return null;
     const places = placesOf(slots);
     const materials = [...new Set(slots.get('material').map((tok) => sense(tok, 'material')!))];
@@ -83,19 +70,7 @@ export const sample: Reader = {
   rule: 'sample',
   on: ['sample'],
   read(tokens, scope) {
-    const slots = take(tokens, [
-      'sample',
-      'place',
-      'n',
-      'add',
-      'remove',
-      'lab',
-      'all',
-      'both',
-      'many',
-      'container',
-      'be',
-    ]);
+    const slots = take(tokens, SLOTS_2);
     if (!slots || scope.asked) return null;
     const counts = slots.nums.filter((tok) => tok.n!.unit === null && Number.isInteger(tok.n!.value));
     if (counts.length !== slots.nums.length || counts.length > 2) return null;
@@ -152,29 +127,7 @@ export const labResult: Reader = {
   rule: 'lab-result',
   on: ['analyte'],
   read(tokens, scope) {
-    const slots = take(
-      tokens,
-      [
-        'analyte',
-        'lab',
-        'place',
-        'n',
-        'labunit',
-        'qualifier',
-        'sample',
-        'below',
-        'above',
-        'unit',
-        'be',
-        'absent',
-        'remove!',
-        'add',
-        'per',
-        'approx',
-        'squeeze!',
-      ],
-      0,
-    );
+    const slots = take(tokens, SLOTS_3, 0);
     if (!slots || scope.asked) return null;
     const analytes = slots.get('analyte').map((tok) => sense(tok, 'analyte')!);
     if (analytes.length !== 1) return null;
@@ -220,20 +173,7 @@ export const hours: Reader = {
   rule: 'hours',
   on: ['n'],
   read(tokens, scope) {
-    const slots = take(tokens, [
-      'n',
-      'person',
-      'work',
-      'each',
-      'total',
-      'approx',
-      'add',
-      'hourword',
-      'be',
-      'turn!',
-      'place!',
-      'self',
-    ]);
+    const slots = take(tokens, SLOTS_4);
     if (!slots || scope.asked) return null;
     const timed = slots.nums.filter((tok) => isTimeUnit(tok.n!.unit) && tok.n!.unit !== 'd');
     if (timed.length !== 1) return null;
@@ -256,3 +196,53 @@ export const hours: Reader = {
     return [{ record }];
   },
 };
+
+// What each reader accepts, kept as constants so that their ranks are worked out once.
+const SLOTS_1 = [
+  'full',
+  'down-to',
+  'n',
+  'place',
+  'material',
+  'container',
+  'pilehead',
+  'emptyadj',
+  'be',
+  'approx',
+  'halfway',
+  'drum',
+];
+const SLOTS_2 = ['sample', 'place', 'n', 'add', 'remove', 'lab', 'all', 'both', 'many', 'container', 'be'];
+const SLOTS_3 = [
+  'analyte',
+  'lab',
+  'place',
+  'n',
+  'labunit',
+  'qualifier',
+  'sample',
+  'below',
+  'above',
+  'unit',
+  'be',
+  'absent',
+  'remove!',
+  'add',
+  'per',
+  'approx',
+  'squeeze!',
+];
+const SLOTS_4 = [
+  'n',
+  'person',
+  'work',
+  'each',
+  'total',
+  'approx',
+  'add',
+  'hourword',
+  'be',
+  'turn!',
+  'place!',
+  'self',
+];

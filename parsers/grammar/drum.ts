@@ -14,23 +14,7 @@ export const discharge: Reader = {
   rule: 'discharge',
   on: ['discharge', 'empty', 'remove', 'move', 'drum'],
   read(tokens, scope) {
-    const slots = take(tokens, [
-      'discharge',
-      'empty',
-      'place',
-      'n',
-      'container',
-      'remove',
-      'move',
-      'material',
-      'total',
-      'net',
-      'gross',
-      'approx',
-      'pilehead',
-      'full',
-      'be',
-    ]);
+    const slots = take(tokens, SLOTS_1);
     if (!slots || scope.asked) return null;
     const verb =
       slots.get('discharge').length > 0 ||
@@ -122,21 +106,7 @@ export const drumSetting: Reader = {
   rule: 'drum-setting',
   on: ['mode', 'speed', 'every'],
   read(tokens, scope) {
-    const slots = take(tokens, [
-      'place',
-      'fan',
-      'mode',
-      'speed',
-      'every',
-      'n',
-      'set',
-      'drum',
-      'turn',
-      'add',
-      'each',
-      'be',
-      'machine',
-    ]);
+    const slots = take(tokens, SLOTS_2);
     if (!slots || scope.asked) return null;
     const places = placesOf(slots);
     const drum = places.find(isDrum);
@@ -191,8 +161,8 @@ export const drumSetting: Reader = {
     )
       return null;
     if (mode === 'off' && everyMin !== undefined) return null;
-    if (drum && !isKnown(drum, scope.context)) return null;
-    if (scope.context.drums.length === 0) return null;
+    if (drum && scope.context.drums.length > 0 && !isKnown(drum, scope.context)) return null;
+    if (scope.context.drums.length === 0 && !(drum && (mode || everyMin))) return null;
     const record = bare({
       kind: 'drum-setting' as const,
       mode,
@@ -205,3 +175,37 @@ export const drumSetting: Reader = {
     return [{ record }] as Item[];
   },
 };
+
+// What each reader accepts, kept as constants so that their ranks are worked out once.
+const SLOTS_1 = [
+  'discharge',
+  'empty',
+  'place',
+  'n',
+  'container',
+  'remove',
+  'move',
+  'material',
+  'total',
+  'net',
+  'gross',
+  'approx',
+  'pilehead',
+  'full',
+  'be',
+];
+const SLOTS_2 = [
+  'place',
+  'fan',
+  'mode',
+  'speed',
+  'every',
+  'n',
+  'set',
+  'drum',
+  'turn',
+  'add',
+  'each',
+  'be',
+  'machine',
+];

@@ -40,16 +40,7 @@ export const transfer: Reader = {
   rule: 'transfer',
   on: ['prep', 'move', 'place'],
   read(tokens, scope) {
-    const slots = take(tokens, [
-      ...SIZES.slice(0, 2),
-      'place',
-      'move',
-      'material',
-      'add',
-      'remove',
-      'total',
-      'approx',
-    ]);
+    const slots = take(tokens, SLOTS_1);
     if (!slots || scope.asked) return null;
     let from = behind(slots, ['from', 'out', 'of', 'off']);
     const to = behind(slots, ['to', 'on', 'into', 'in']);
@@ -99,26 +90,7 @@ export const pileEvent: Reader = {
   rule: 'pile',
   on: ['start', 'full', 'finish', 'ready', 'empty', 'join', 'split', 'move', 'relocated'],
   read(tokens, scope) {
-    const slots = take(tokens, [
-      'place',
-      'join',
-      'split',
-      'start',
-      'finish',
-      'ready',
-      'empty',
-      'emptyadj',
-      'full',
-      'relocated',
-      'move',
-      'pilehead',
-      'both',
-      'all',
-      'many',
-      'be',
-      'material',
-      'with',
-    ]);
+    const slots = take(tokens, SLOTS_2);
     if (!slots || scope.asked) return null;
     const found = EVENTS.filter(([cls]) => slots.get(cls).length > 0);
     if (found.length !== 1) return null;
@@ -295,22 +267,7 @@ export const screening: Reader = {
   rule: 'screening',
   on: ['screen'],
   read(tokens, scope) {
-    const slots = take(tokens, [
-      'screen',
-      'n',
-      'container',
-      'place',
-      'fines',
-      'overs',
-      'material',
-      'add',
-      'pilehead',
-      'total',
-      'and',
-      'remove',
-      'approx',
-      'be',
-    ]);
+    const slots = take(tokens, SLOTS_3);
     if (!slots || scope.asked || slots.get('screen').length === 0) return null;
     const places = placesOf(slots);
     if (places.length > 1 || places.some((place) => !isHeap(place))) return null;
@@ -354,13 +311,6 @@ export const screening: Reader = {
     let fines: ReturnType<typeof plainAmount> = {};
     let overs: ReturnType<typeof plainAmount> | undefined;
     for (const g of filled) {
-      // `5 barrows of fines, 1 of overs`: the second is counted like the first.
-      const like = fines.container;
-      const alone = g.items.length === 1 && g.items[0]!.tok.n?.unit === null ? g.items[0]!.tok.n : undefined;
-      if (like && alone && g.label === 'overs') {
-        overs = { container: like, count: alone.value };
-        continue;
-      }
       const amount = amountOf(
         {
           ...slots,
@@ -372,6 +322,13 @@ export const screening: Reader = {
         true,
       );
       if (!amount) return null;
+      // `5 barrows of fines, 1 of overs`: the second is counted like the first.
+      const like = fines.container ?? overs?.container;
+      if (like && amount.kg !== undefined && g.items.every((i) => i.cls === 'n' && i.tok.n!.unit === null)) {
+        amount.container = like;
+        amount.count = amount.value;
+        delete amount.kg;
+      }
       if (g.label === 'overs') overs = plainAmount(amount);
       else if (Object.keys(fines).length > 0) return null;
       else fines = plainAmount(amount);
@@ -402,7 +359,7 @@ export const delivery: Reader = {
   rule: 'delivery',
   on: ['deliver'],
   read(tokens, scope) {
-    const slots = take(tokens, ['deliver', 'material', ...SIZES, 'place!', 'person', 'add', 'source']);
+    const slots = take(tokens, SLOTS_4);
     if (!slots || scope.asked) return null;
     const materials = [...new Set(slots.get('material').map((tok) => sense(tok, 'material')!))];
     if (
@@ -436,17 +393,7 @@ export const rejected: Reader = {
   read(tokens, scope) {
     const first = tokens.findIndex((tok) => sense(tok, 'reject') !== undefined);
     const cut = reasonAt(tokens, first);
-    const slots = take(tokens.slice(0, cut?.from ?? tokens.length), [
-      'reject',
-      ...SIZES,
-      'source',
-      'material',
-      'contaminated',
-      'full',
-      'from',
-      'be',
-      'add',
-    ]);
+    const slots = take(tokens.slice(0, cut?.from ?? tokens.length), SLOTS_5);
     if (!slots || scope.asked) return null;
     const amount = amountOf(slots, scope, slots.get('source').length > 0);
     if (amount === null) return null;
@@ -492,3 +439,44 @@ function reasonAt(tokens: readonly Tok[], verb: number): { from: number; reason:
 }
 
 export { at };
+
+// What each reader accepts, kept as constants so that their ranks are worked out once.
+const SLOTS_1 = [...SIZES.slice(0, 2), 'place', 'move', 'material', 'add', 'remove', 'total', 'approx'];
+const SLOTS_2 = [
+  'place',
+  'join',
+  'split',
+  'start',
+  'finish',
+  'ready',
+  'empty',
+  'emptyadj',
+  'full',
+  'relocated',
+  'move',
+  'pilehead',
+  'both',
+  'all',
+  'many',
+  'be',
+  'material',
+  'with',
+];
+const SLOTS_3 = [
+  'screen',
+  'n',
+  'container',
+  'place',
+  'fines',
+  'overs',
+  'material',
+  'add',
+  'pilehead',
+  'total',
+  'and',
+  'remove',
+  'approx',
+  'be',
+];
+const SLOTS_4 = ['deliver', 'material', ...SIZES, 'place!', 'person', 'add', 'source'];
+const SLOTS_5 = ['reject', ...SIZES, 'source', 'material', 'contaminated', 'full', 'from', 'be', 'add'];

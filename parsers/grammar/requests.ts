@@ -59,21 +59,7 @@ export const plainRequest: Reader = {
 
 /** `3 carts coming, how many chips?` */
 function plannedLoad(rest: readonly Tok[], scope: Scope): Record<string, unknown> | null {
-  const slots = take(rest, [
-    'coming',
-    'n',
-    'container',
-    'material',
-    'ask',
-    'source',
-    'need',
-    'intent',
-    'be',
-    'dateword',
-    'place',
-    'deliver',
-    'add',
-  ]);
+  const slots = take(rest, SLOTS_1);
   if (!slots || slots.nums.length !== 1) return null;
   const n = slots.nums[0]!.n!;
   const container = slots.val('container');
@@ -189,7 +175,7 @@ export const undo: Reader = {
   read(tokens) {
     const rest = beside(tokens, 'undo');
     if (!rest) return null;
-    const slots = take(rest, ['n', 'last', 'entries', 'numero', 'container']);
+    const slots = take(rest, SLOTS_2);
     if (!slots || slots.nums.length > 1) return null;
     const n = slots.nums[0]?.n;
     if (n?.hash) return ask({ request: 'undo', entry: n.value });
@@ -204,25 +190,7 @@ export const amend: Reader = {
   on: ['correct', 'neg', 'amend', 'star'],
   read(tokens, scope) {
     if (scope.prevTok && scope.prevTok.s !== '\n' && !(scope.prevTok.k === 'p')) return null;
-    const slots = take(tokens, [
-      'correct',
-      'amend',
-      'neg',
-      'n',
-      'place',
-      'material',
-      'container',
-      'last',
-      'star',
-      'be',
-      'intent!',
-      'source',
-      'prepfrom',
-      'numero',
-      'entries',
-      'was',
-      'pilehead',
-    ]);
+    const slots = take(tokens, SLOTS_3);
     if (!slots) return null;
     const values: { v: string | number; neg: boolean; kind: 'n' | 'place' }[] = [];
     let negated = false;
@@ -282,25 +250,7 @@ export const jobs: Reader = {
     for (const name of ['claim', 'release', 'postpone', 'done'] as const) {
       const rest = beside(tokens, name);
       if (!rest) continue;
-      const slots = take(rest, [
-        'n',
-        'chore',
-        'chorename',
-        'duty',
-        'numero',
-        'dateword',
-        'be',
-        'check',
-        'place',
-        'dutyword',
-        'turnname',
-        'turn',
-        'until',
-        'machine',
-        'entries',
-        'fan',
-        'intent',
-      ]);
+      const slots = take(rest, SLOTS_4);
       if (!slots) continue;
       const items: (string | number)[] = [];
       let broken = false;
@@ -341,7 +291,7 @@ export const show: Reader = {
   read(tokens) {
     const rest = beside(tokens, 'show');
     if (!rest) return null;
-    const slots = take(rest, ['n', 'numero', 'entries']);
+    const slots = take(rest, SLOTS_5);
     if (slots?.nums.length !== 1) return null;
     const n = slots.nums[0]!.n!;
     if (n.unit !== null || !Number.isInteger(n.value) || n.value < 1) return null;
@@ -406,7 +356,7 @@ export const language: Reader = {
     // `en français`, `en español`: the language stands inside the phrase.
     const phrase = said.length === 1 ? IN_LANGUAGE[said[0]!.s] : undefined;
     if (phrase) return ask({ request: 'language', to: phrase });
-    const slots = take(tokens, ['lang', 'req', 'ask', 'intent', 'set!', 'be']);
+    const slots = take(tokens, SLOTS_6);
     if (slots?.get('lang').length !== 1) return null;
     const lang = slots.get('lang')[0]!;
     const words = tokens.filter((tok) => asks(tok, 'language'));
@@ -423,7 +373,7 @@ export const lookups: Reader = {
   read(tokens, scope) {
     const handed = beside(tokens, 'handover');
     if (handed) {
-      const slots = take(handed, ['since', 'ask', 'dateword', 'be', 'fill']);
+      const slots = take(handed, SLOTS_7);
       if (
         slots &&
         (scope.asked ||
@@ -436,19 +386,7 @@ export const lookups: Reader = {
     }
     const room = beside(tokens, 'room');
     if (room) {
-      const slots = take(room, [
-        'n',
-        'container',
-        'place',
-        'ask',
-        'more',
-        'drum',
-        'be',
-        'full',
-        'material',
-        'pilehead',
-        'req',
-      ]);
+      const slots = take(room, SLOTS_8);
       if (
         slots &&
         slots.nums.length <= 1 &&
@@ -466,7 +404,7 @@ export const lookups: Reader = {
     }
     const trace = beside(tokens, 'trace');
     if (trace) {
-      const slots = take(trace, ['place', 'ask', 'pilehead', 'req', 'be', 'material', 'ready', 'person']);
+      const slots = take(trace, SLOTS_9);
       if (
         slots &&
         placesOf(slots).length === 1 &&
@@ -476,7 +414,7 @@ export const lookups: Reader = {
     }
     const feedback = beside(tokens, 'feedback');
     if (feedback) {
-      const slots = take(feedback, ['source', 'ask', 'be', 'dateword', 'intent']);
+      const slots = take(feedback, SLOTS_10);
       if (slots && slots.get('source').length === 1)
         return ask({ request: 'feedback', what: sense(slots.get('source')[0], 'source')! });
     }
@@ -484,3 +422,77 @@ export const lookups: Reader = {
   },
 };
 const HANDED = / |^handover$|^releve$|^relevo$|^recap$/;
+
+// What each reader accepts, kept as constants so that their ranks are worked out once.
+const SLOTS_1 = [
+  'coming',
+  'n',
+  'container',
+  'material',
+  'ask',
+  'source',
+  'need',
+  'intent',
+  'be',
+  'dateword',
+  'place',
+  'deliver',
+  'add',
+];
+const SLOTS_2 = ['n', 'last', 'entries', 'numero', 'container'];
+const SLOTS_3 = [
+  'correct',
+  'amend',
+  'neg',
+  'n',
+  'place',
+  'material',
+  'container',
+  'last',
+  'star',
+  'be',
+  'intent!',
+  'source',
+  'prepfrom',
+  'numero',
+  'entries',
+  'was',
+  'pilehead',
+];
+const SLOTS_4 = [
+  'n',
+  'chore',
+  'chorename',
+  'duty',
+  'numero',
+  'dateword',
+  'be',
+  'check',
+  'place',
+  'dutyword',
+  'turnname',
+  'turn',
+  'until',
+  'machine',
+  'entries',
+  'fan',
+  'intent',
+];
+const SLOTS_5 = ['n', 'numero', 'entries'];
+const SLOTS_6 = ['lang', 'req', 'ask', 'intent', 'set!', 'be'];
+const SLOTS_7 = ['since', 'ask', 'dateword', 'be', 'fill'];
+const SLOTS_8 = [
+  'n',
+  'container',
+  'place',
+  'ask',
+  'more',
+  'drum',
+  'be',
+  'full',
+  'material',
+  'pilehead',
+  'req',
+];
+const SLOTS_9 = ['place', 'ask', 'pilehead', 'req', 'be', 'material', 'ready', 'person'];
+const SLOTS_10 = ['source', 'ask', 'be', 'dateword', 'intent'];

@@ -32,21 +32,7 @@ export const tareSetting: Reader = {
       !tokens.some((tok) => sense(tok, 'emptyadj') !== undefined || sense(tok, 'tare') !== undefined)
     )
       return null;
-    const slots = take(tokens, [
-      'emptyadj',
-      'tare',
-      'set',
-      'set!',
-      'container',
-      'n',
-      'numero',
-      'be',
-      'add',
-      'all',
-      'each',
-      'approx',
-      'new',
-    ]);
+    const slots = take(tokens, SLOTS_1);
     if (!slots || scope.asked || slots.get('container').length !== 1) return null;
     if (slots.all.some((one) => isPrep(one, 'with'))) return null;
     const tok = slots.get('container')[0]!;
@@ -92,9 +78,7 @@ export const setting: Reader = {
   rule: 'setting',
   on: ['set', 'set!'],
   read(tokens, scope) {
-    const commanded =
-      tokens.some((tok) => sense(tok, 'set!') === 'set') ||
-      tokens.some((tok, k) => k === 0 && sense(tok, 'set!') !== undefined);
+    const commanded = tokens.some((tok) => sense(tok, 'set!') === 'set') || false;
     for (const read of [
       unitsOf,
       targetOf,
@@ -126,7 +110,7 @@ const beside = (tokens: readonly Tok[], name: string) => tokens.filter((tok) => 
 
 const unitsOf: Part = (tokens, _scope, commanded) => {
   if (!has(tokens, 'units') && !commanded) return null;
-  const slots = take(beside(tokens, 'units'), ['unit', 'set!', 'tempword', 'be']);
+  const slots = take(beside(tokens, 'units'), SLOTS_2);
   if (!slots) return null;
   const items: Item[] = [];
   for (const tok of slots.get('unit')) {
@@ -148,7 +132,7 @@ const unitsOf: Part = (tokens, _scope, commanded) => {
 
 const targetOf: Part = (tokens) => {
   if (!has(tokens, 'target')) return null;
-  const slots = take(beside(tokens, 'target'), ['n', 'set!', 'be', 'req', 'per', 'yearword', 'add', 'set']);
+  const slots = take(beside(tokens, 'target'), SLOTS_3);
   if (slots?.nums.length !== 1) return null;
   const n = slots.nums[0]!.n!;
   const tonnes =
@@ -197,7 +181,7 @@ const weekdayIn = (_s: string): string | undefined => undefined;
 
 const moistureOf: Part = (tokens) => {
   if (!has(tokens, 'moisture')) return null;
-  const slots = take(tokens, ['set', 'set!', 'material', 'n', 'be', 'feel']);
+  const slots = take(tokens, SLOTS_4);
   if (slots?.nums.length !== 1 || slots.get('material').length !== 1) return null;
   const n = slots.nums[0]!.n!;
   if (n.unit !== '%' && !(n.unit === null && slots.get('set!').length > 0)) return null;
@@ -206,7 +190,7 @@ const moistureOf: Part = (tokens) => {
 
 const factorOf: Part = (tokens, scope) => {
   if (!has(tokens, 'factor')) return null;
-  const slots = take(tokens, ['set', 'set!', 'container', 'n', 'be', 'material', 'add', 'full', 'req']);
+  const slots = take(tokens, SLOTS_5);
   if (slots?.nums.length !== 1 || slots.get('container').length !== 1) return null;
   const n = slots.nums[0]!.n!;
   const unit = n.unit === null ? scope.context.units.mass : n.unit;
@@ -217,7 +201,7 @@ const factorOf: Part = (tokens, scope) => {
 
 const litresOf: Part = (tokens, scope, commanded) => {
   if (!commanded && !has(tokens, 'litres')) return null;
-  const slots = take(tokens, ['set!', 'set', 'container', 'n', 'be', 'unit']);
+  const slots = take(tokens, SLOTS_6);
   if (slots?.get('container').length !== 1 || slots.nums.length < 1 || slots.nums.length > 2) return null;
   const n = slots.nums.at(-1)!.n!;
   const label = slots.nums.length === 2 ? slots.nums[0]!.n! : undefined;
@@ -234,17 +218,7 @@ const litresOf: Part = (tokens, scope, commanded) => {
 
 const recipeOf: Part = (tokens) => {
   if (!has(tokens, 'recipe')) return null;
-  const slots = take(beside(tokens, 'recipe'), [
-    'n',
-    'set!',
-    'be',
-    'material',
-    'container',
-    'per',
-    'each',
-    'byword',
-    'req',
-  ]);
+  const slots = take(beside(tokens, 'recipe'), SLOTS_7);
   if (!slots) return null;
   const nums = slots.nums.map((tok) => tok.n!);
   if (nums.length < 1 || nums.length > 2) return null;
@@ -368,7 +342,7 @@ export const closed: Reader = {
     if (!tokens.some(own)) return null;
     const slots = take(
       tokens.filter((tok) => !own(tok)),
-      ['until', 'since', 'be', 'dateword', 'intent'],
+      SLOTS_8,
     );
     if (!slots || scope.asked || slots.dates.length === 0 || slots.dates.length > 2) return null;
     const [from, to] = slots.dates.map((tok) => (tok.date!.ahead ?? tok.date!.when)?.slice(0, 10));
@@ -388,3 +362,27 @@ export const closed: Reader = {
 
 export type { Slots };
 export { judgeWeight, placesOf };
+
+// What each reader accepts, kept as constants so that their ranks are worked out once.
+const SLOTS_1 = [
+  'emptyadj',
+  'tare',
+  'set',
+  'set!',
+  'container',
+  'n',
+  'numero',
+  'be',
+  'add',
+  'all',
+  'each',
+  'approx',
+  'new',
+];
+const SLOTS_2 = ['unit', 'set!', 'tempword', 'be'];
+const SLOTS_3 = ['n', 'set!', 'be', 'req', 'per', 'yearword', 'add', 'set'];
+const SLOTS_4 = ['set', 'set!', 'material', 'n', 'be', 'feel'];
+const SLOTS_5 = ['set', 'set!', 'container', 'n', 'be', 'material', 'add', 'full', 'req'];
+const SLOTS_6 = ['set!', 'set', 'container', 'n', 'be', 'unit'];
+const SLOTS_7 = ['n', 'set!', 'be', 'material', 'container', 'per', 'each', 'byword', 'req'];
+const SLOTS_8 = ['until', 'since', 'be', 'dateword', 'intent'];

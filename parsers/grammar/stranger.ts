@@ -8,7 +8,7 @@ export const strangeMaterial: Reader = {
   on: ['n'],
   read(tokens, scope): Item[] | null {
     if (scope.asked || tokens.length > 7 || scope.slipped) return null;
-    const slots = take(tokens, ['n', 'source', 'add', 'total', 'net'], 2);
+    const slots = take(tokens, SLOTS_1, 2);
     if (!slots || slots.nums.length !== 1 || slots.unknown.length === 0) return null;
     const n = slots.nums[0]!.n!;
     if (!isMassUnit(n.unit) || n.value <= 0 || n.to !== undefined || n.unit === 'oz' || n.unit === 'g')
@@ -17,7 +17,12 @@ export const strangeMaterial: Reader = {
     const words = slots.all.filter(
       (one) => one.cls !== 'source' && one.cls !== 'add' && !one.cls.startsWith('prep') && one.cls !== 'sep',
     );
-    if (words.some((one) => one.cls === 'fill' || one.cls === 'and')) return null;
+    if (
+      words.some((one) => one.cls === 'fill' || one.cls === 'and') ||
+      slots.all.some((one) => one.cls === 'sep') ||
+      slots.dates.length > 0
+    )
+      return null;
     const at = words.findIndex((one) => one.cls === 'n');
     if (
       at > 0 &&
@@ -47,3 +52,6 @@ export const strangeMaterial: Reader = {
     return [{ record, typed: `${n.value} ${n.unit}` }];
   },
 };
+
+// What each reader accepts, kept as constants so that their ranks are worked out once.
+const SLOTS_1 = ['n', 'source', 'add', 'total', 'net'];

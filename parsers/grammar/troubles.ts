@@ -35,42 +35,7 @@ export const problem: Reader = {
   rule: 'problem',
   on: ['topic', 'material'],
   read(tokens, scope) {
-    const slots = take(
-      tokens,
-      [
-        'topic',
-        'place',
-        'machine',
-        'strength',
-        'source',
-        'person',
-        'container',
-        'material',
-        'contaminated',
-        'add',
-        'point',
-        'cover',
-        'be',
-        'layer',
-        'seen',
-        'feel',
-        'weather',
-        'pilehead',
-        'fan',
-        'drum',
-        'approx',
-        'tempword',
-        'full',
-        'many',
-        'all',
-        'both',
-        'sink',
-        'gloss',
-        'squeeze',
-        'because',
-      ],
-      2,
-    );
+    const slots = take(tokens, SLOTS_1, 2);
     if (!slots || scope.asked || slots.nums.length > 0) return null;
     const topics = [...new Set(slots.get('topic').map((tok) => topicOf(tok)!))];
     const strewn =
@@ -150,32 +115,7 @@ export const resolved: Reader = {
   read(tokens, scope) {
     const open = scope.context.book?.openProblems ?? [];
     if (open.length === 0 || scope.asked) return null;
-    const slots = take(
-      tokens,
-      [
-        'fix',
-        'gone',
-        'neg',
-        'topic',
-        'place',
-        'machine',
-        'strength',
-        'fan',
-        'drum',
-        'container',
-        'be',
-        'n',
-        'add',
-        'entries',
-        'more',
-        'pilehead',
-        'contaminated',
-        'chore',
-        'ok',
-        'numero',
-      ],
-      1,
-    );
+    const slots = take(tokens, SLOTS_2, 1);
     if (!slots) return null;
     const ended = slots.get('fix').length > 0 || slots.get('gone').length > 0;
     const none = slots.get('neg').length > 0 && slots.get('topic').length > 0;
@@ -224,36 +164,7 @@ export const chore: Reader = {
   rule: 'chore',
   on: ['chore', 'water', 'check', 'duty', 'testweight', 'washed'],
   read(tokens, scope) {
-    const slots = take(tokens, [
-      'chore',
-      'place',
-      'n',
-      'water',
-      'check',
-      'machine',
-      'fan',
-      'duty',
-      'done',
-      'be',
-      'ok',
-      'testweight',
-      'washed',
-      'tools',
-      'all',
-      'many',
-      'both',
-      'container',
-      'pilehead',
-      'add',
-      'unit',
-      'prep',
-      'more',
-      'fix',
-      'tempword',
-      'squeeze!',
-      'gloss',
-      'sink',
-    ]);
+    const slots = take(tokens, SLOTS_3);
     if (!slots || scope.asked) return null;
     const chores = [...new Set(slots.get('chore').map((tok) => sense(tok, 'chore')!))];
     const places = placesOf(slots);
@@ -382,22 +293,7 @@ export const weather: Reader = {
   rule: 'weather',
   on: ['weather'],
   read(tokens, scope) {
-    const slots = take(tokens, [
-      'weather',
-      'forecast',
-      'observed',
-      'n',
-      'strength',
-      'dateword',
-      'be',
-      'add',
-      'rather',
-      'fill!',
-      'intent',
-      'approx',
-      'point',
-      'ambientword',
-    ]);
+    const slots = take(tokens, SLOTS_4);
     if (!slots || scope.asked) return null;
     const kinds = [...new Set(slots.get('weather').map((tok) => sense(tok, 'weather')!))];
     if (kinds.length === 0 || kinds.length > 2) return null;
@@ -434,3 +330,105 @@ export const weather: Reader = {
 };
 
 export { drop, isSoft, PROBLEM_TOPICS };
+
+// What each reader accepts, kept as constants so that their ranks are worked out once.
+const SLOTS_1 = [
+  'topic',
+  'place',
+  'machine',
+  'strength',
+  'source',
+  'person',
+  'container',
+  'material',
+  'contaminated',
+  'add',
+  'point',
+  'cover',
+  'be',
+  'layer',
+  'seen',
+  'feel',
+  'weather',
+  'pilehead',
+  'fan',
+  'drum',
+  'approx',
+  'tempword',
+  'full',
+  'many',
+  'all',
+  'both',
+  'sink',
+  'gloss',
+  'squeeze',
+  'because',
+];
+const SLOTS_2 = [
+  'fix',
+  'gone',
+  'neg',
+  'topic',
+  'place',
+  'machine',
+  'strength',
+  'fan',
+  'drum',
+  'container',
+  'be',
+  'n',
+  'add',
+  'entries',
+  'more',
+  'pilehead',
+  'contaminated',
+  'chore',
+  'ok',
+  'numero',
+];
+const SLOTS_3 = [
+  'chore',
+  'place',
+  'n',
+  'water',
+  'check',
+  'machine',
+  'fan',
+  'duty',
+  'done',
+  'be',
+  'ok',
+  'testweight',
+  'washed',
+  'tools',
+  'all',
+  'many',
+  'both',
+  'container',
+  'pilehead',
+  'add',
+  'unit',
+  'prep',
+  'more',
+  'fix',
+  'tempword',
+  'squeeze!',
+  'gloss',
+  'sink',
+];
+const SLOTS_4 = [
+  'weather',
+  'forecast',
+  'observed',
+  'n',
+  'strength',
+  'dateword',
+  'be',
+  'add',
+  'rather',
+  'fill!',
+  'intent',
+  'approx',
+  'point',
+  'ambientword',
+];

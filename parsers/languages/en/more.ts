@@ -7,7 +7,8 @@ export const more: Words = {
   numero: 'number|num|nr',
   between: 'between',
   rangeword: 'to|and|thru|through',
-  degree: 'hot|warm|cool',
+  degree:
+    'hot|warm|cool|cooking|heating up|heating|running hot|getting hot|nice and hot|steaming|cooling down|cooling|climbing|still hot|cooking away',
   because:
     'because|full of|too much|cause|cuz|since|for|due to|was|were|had|contaminated with|reason|packed with|loaded with',
   testweight:
@@ -96,4 +97,5 @@ export const more: Words = {
     'temps|temperatures|the temps|temperature round|temp round|the temperatures|taking temps|take temps|probing',
   'chorename:turning': 'turning',
   fell: '',
+  turnname: 'turning|to be turned|be turned',
 };

@@ -2,7 +2,7 @@ import type { Words } from '../../lexicon.ts';
 
 /** Small words, numbers, units and the marks of talk, in English. */
 export const talk: Words = {
-  fill: 'the|at last|sun side|shade side|sunny side|shady side|back|today|my|a|an|is|was|are|were|it|its|this|that|just|here|there|so|ok|okay|hi|hey|hello|morning|afternoon|evening|all|again|now|i|we|ive|weve|did|done|please|pls|thanks|thx|ty|thank you|good|nice|lol|haha|guys|folks|btw|fyi|end of day|eod|done for today|end of shift|also|too|another|some|more|our|my|his|her|their|be|been|being|has|had|have|got|today so far|shift done|boss|update|quick update|hiya|yo|yep|yeah|as|per|say|says|said|finally|already|only|really|pretty|very|both of them|still|he|she|they|them|those|these|total of|one|ones|first|last one|then|next|me|us|um|uh|er|hmm|well|like|whole|single|full day|sir|everyone|everybody|chief|cheers|great|sorry|oops|um|a new|worth|side|each one|the one|end|apiece|gotta go|bye|see ya|wow|yay|phew|done here|thats it|that is all|thats all|all done|all good|all set|sweet|yup|roger|copy|np|no worries|load|loads|round|rounds|batch of|same|other|other one|second|third|day|time|inside|log|entry|logging|for the log|note that|reporting|heads up|k|x|am|pm|little|bit|big|small|old|fresh|some of|lots|nicely|good job|good work|way|right now|so far|just now|the usual|usual|as usual|looks|looking|seems|after lunch|before lunch|after break|at lunch|first thing|in the morning|after dinner|before leaving|end of the day|before i left|this time|hi team|hey team|morning team|thanks team|team update|by myself|with the loader|with loader|with the tractor|teh|hte|tje|te|thje',
+  fill: 'the|at last|sun side|shade side|sunny side|shady side|back|today|my|a|an|is|was|are|were|it|its|this|that|just|here|there|so|ok|okay|hi|hey|hello|morning|afternoon|evening|all|again|now|i|we|ive|weve|did|done|please|pls|thanks|thx|ty|thank you|good|nice|lol|haha|guys|folks|btw|fyi|end of day|eod|done for today|end of shift|also|too|another|some|more|our|my|his|her|their|be|been|being|has|had|have|got|today so far|shift done|boss|update|quick update|hiya|yo|yep|yeah|as|per|say|says|said|finally|already|only|really|pretty|very|both of them|still|he|she|they|them|those|these|total of|one|ones|first|last one|then|next|me|us|um|uh|er|hmm|well|like|whole|single|full day|sir|everyone|everybody|chief|cheers|great|sorry|oops|um|a new|worth|side|each one|the one|end|apiece|gotta go|bye|see ya|wow|yay|phew|done here|thats it|that is all|thats all|all done|all good|all set|sweet|yup|roger|copy|np|no worries|load|loads|round|rounds|batch of|same|other|other one|second|third|day|time|inside|log|entry|logging|for the log|note that|reporting|heads up|k|x|am|pm|little|bit|big|small|old|fresh|some of|lots|nicely|good job|good work|way|right now|so far|just now|the usual|usual|as usual|looks|looking|seems|after lunch|before lunch|after break|at lunch|first thing|in the morning|after dinner|before leaving|end of the day|before i left|this time|hi team|hey team|morning team|thanks team|team update|by myself|with the loader|with loader|with the tractor|teh|hte|tje|te|thje|the new|our new',
   definite: 'the',
   'prep:from': 'from|frm|fr|off of|via|courtesy of',
   'prep:to': 'to|onto|on to|over to|toward',
@@ -204,7 +204,6 @@ export const asking: Words = {
   until: 'until|till|to|through|thru|til',
   'req:duty':
     'new duty|add duty|add a duty|new job|add job|remind us|remind us to|every week|every day|duty|add a job|new chore|add chore|add a chore|add task|new task|reminder to|weekly duty|daily duty|monthly duty|new weekly duty|new weekly job|new daily job|add a weekly job|add a weekly duty|add a task|remind me to|remind everyone to|set a reminder to|set a reminder|please remind us to',
-  'set!': 'set|change|make|update|use|put|our|the|new|adjust|correct',
   'set:units': 'units|unit',
   'set:target':
     'target|goal|yearly target|annual target|target for the year|year target|annual goal|yearly goal|target this year',
@@ -248,4 +247,5 @@ export const asking: Words = {
   'weekday:friday': 'friday|fri|fridays',
   'weekday:saturday': 'saturday|sat|saturdays',
   'weekday:sunday': 'sunday|sun|sundays',
+  'set!:set': 'set|change|make|update|use|adjust',
 };

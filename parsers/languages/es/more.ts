@@ -8,7 +8,8 @@ export const more: Words = {
   between: 'entre',
   turnname: 'voltear|voltearla|voltearse|vuelta|volteo|volteada|voltearlas|darle vuelta',
   rangeword: 'a|y|hasta',
-  degree: 'caliente|tibia|calientita',
+  degree:
+    'caliente|tibia|calientita|calentando|bien caliente|enfriandose|subiendo|cocinando|todavia caliente|se esta calentando',
   because:
     'porque|llenos de|llenas de|lleno de|llena de|demasiado|por|ya que|estaba|estaban|tenia|tenian|traia|traian|venian con|venia con|motivo|mucho|contaminado con|contaminada con|contaminados con|contaminadas con|con|por culpa de|debido a|razon|puro',
   testweight:
@@ -95,4 +96,5 @@ export const more: Words = {
     'las temperaturas|tomar temperaturas|tomar la temperatura|toma de temperaturas|tomar las temperaturas|las lecturas',
   'chorename:turning': 'el volteo|la volteada',
   fell: '',
+  qualifier: 'bajo',
 };

@@ -3,7 +3,7 @@ import type { Words } from '../../lexicon.ts';
 /** What things on a compost site are called in Spanish. */
 export const things: Words = {
   'container:cart':
-    'carrito|carritos|carro|carros|bote con ruedas|botes con ruedas|contenedor|contenedores|tote|totes|bote de basura|botes de basura|bote|botes|tambo con ruedas|tacho|tachos|bote rodante|basurero|basureros|contenedor con ruedas|contenedores con ruedas|carretón|carreton|carretones',
+    'carrito|carritos|carro|carros|bote con ruedas|botes con ruedas|contenedor|contenedores|tote|totes|bote de basura|botes de basura|bote|botes|tambo con ruedas|tacho|tachos|bote rodante|basurero|basureros|contenedor con ruedas|contenedores con ruedas|carreton|carreton|carretones',
   'container:bucket':
     'cubeta|cubetas|balde|baldes|cubo|cubos|cubetada|cubetadas|cubeton|baldada|baldadas|tobo',
   'container:bag': 'bolsa|bolsas|costal|costales|saco|sacos|bolsada|costalito',
@@ -77,13 +77,13 @@ export const things: Words = {
   'feel:dripping':
     'gotea|goteando|escurre|escurriendo|chorreando|chorrea|escurre agua|sale agua|sale chorro|chorrea agua|chorro de agua|gotea al apretar|escurre al apretar|escurre al apretarla|gotea al apretarla|chorrea al apretarla|gotea mucho|chorreante|le sale agua|sale un chorro|escurre mucha agua|sale mucha agua|salio agua|le escurre agua|gotea cuando la aprieto|chorreando agua|escurriendo agua|sale un chorro de agua|chorrea cuando la aprietas|le sale un chorro',
   squeeze:
-    'prueba del puño|prueba del puno|prueba de puno|prueba del apreton|humedad|al apretar|aprete|exprimi|apretada|al exprimir|prueba del punado|puno|salieron|sale|salio|puñado|punado|contenido de humedad|al apretarla|se aprieta|al tacto|test del puno|prueba de humedad|prueba de mano|cuando la aprieto|prueba del apreton de mano|al exprimirla|apretandola|hice la prueba|prueba|squeeze test|prueba de la esponja|prueba de la mano|humedad de|prueba del puno en|se siente|la siento|al apretar sale|cuando aprieto|exprimiendo',
+    'prueba del puno|prueba del puno|prueba de puno|prueba del apreton|humedad|al apretar|aprete|exprimi|apretada|al exprimir|prueba del punado|puno|salieron|sale|salio|punado|punado|contenido de humedad|al apretarla|se aprieta|al tacto|test del puno|prueba de humedad|prueba de mano|cuando la aprieto|prueba del apreton de mano|al exprimirla|apretandola|hice la prueba|prueba|squeeze test|prueba de la esponja|prueba de la mano|humedad de|prueba del puno en|se siente|la siento|al apretar sale|cuando aprieto|exprimiendo',
   'topic:odour':
     'olor|olores|huele|huele mal|apesta|huele feo|peste|huele a podrido|amoniaco|mal olor|apestoso|apestosa|huele a amoniaco|olia|hedor|huele fuerte|olor a podrido|olor fuerte|olor feo|huelen|huele horrible|malos olores|tufo|huele a huevo podrido|olor a amoniaco|pestilencia|apestando|huele a huevos podridos|olor a huevo podrido|apesta a amoniaco|huele re feo|huele bien feo|olia mal|olor a huevo|huele muy mal|hiede|huele muy feo|olor raro|oliendo|oliendo mal|oliendo feo|huelen mal|huevo podrido',
   'topic:leachate':
     'lixiviado|lixiviados|charco|charcos|fuga|se esta saliendo|escurrimiento|jugo|liquido|derrama liquido|liquido cafe|gotera|encharcamiento|charco de lixiviado|escurre liquido|esta escurriendo|agua cafe|liquido negro|agua negra|escurre jugo|jugos|se sale el jugo|saliendo jugo|saliendo liquido|charcos de jugo|charco de jugo|goteando liquido|agua sucia|tirando jugo|tirando liquido',
   'topic:flies':
-    'moscas|mosca|gusanos|larvas|mosquitas|moscos|mosquitos|gusano|mosquita|mosquitos de fruta|moscas de fruta|nube de moscas|mosquerio|moscerío|mosquero|mosca de la fruta|gusanitos|cresas',
+    'moscas|mosca|gusanos|larvas|mosquitas|moscos|mosquitos|gusano|mosquita|mosquitos de fruta|moscas de fruta|nube de moscas|mosquerio|moscerio|mosquero|mosca de la fruta|gusanitos|cresas',
   'topic:pests':
     'rata|ratas|raton|ratones|mapache|mapaches|roedor|roedores|plaga|plagas|gaviotas|zorrillo|zorrillos|cuervos|zorro|tlacuache|hoyos de rata|avispas|nido de avispas|excremento de rata|tlacuaches|ardillas|ardilla|cucarachas|excrementos|caca de rata|caca de raton|hoyo de rata|oso|madriguera|hormigas|zarigueya|popo de rata|cuervo|madrigueras|perros|avispero|coyote|coyotes',
   'topic:freezing':
@@ -111,11 +111,11 @@ export const things: Words = {
   'weather:snow':
     'nieve|nevada|nevando|nevo|nieva|va a nevar|nevadas|tormenta de nieve|ventisca|nevara|nevar|caera nieve|nevo mucho|aguanieve',
   'weather:heat':
-    'ola de calor|calor|calor fuerte|mucho calor|calor extremo|calorón|caloron|calor intenso|alerta de calor|calores|canicula|aviso de calor|calorones|calor sofocante|onda de calor',
+    'ola de calor|calor|calor fuerte|mucho calor|calor extremo|caloron|caloron|calor intenso|alerta de calor|calores|canicula|aviso de calor|calorones|calor sofocante|onda de calor',
   'weather:wind':
     'viento|vientos|viento fuerte|vientos fuertes|rafagas|ventarron|mucho viento|ventarrones|aire fuerte|rachas|vendaval|ventoso|rachas de viento|rafagas de viento|fuertes vientos|vientos muy fuertes|viento muy fuerte',
   forecast:
     'pronostico|pronostican|se espera|se esperan|anuncian|dicen que|viene|va a|alerta|para|pronosticada|esperan|anunciaron|habra|se viene|aviso|esta pronosticada|dan|pronosticado|vienen|posible|probable|dicen que viene|por venir|pronosticados|pronosticadas|el pronostico dice|segun el pronostico|dice el pronostico|hay pronostico de|caera|dan lluvia|van a|avisan|anunciada|anunciado|hay alerta|esperada|esperado|advertencia|esperamos|se pronostica|se pronostican|anuncia|va a haber|va a estar|se acerca|entra|se anuncia|amenaza|posibilidad de|con posibilidad de',
   observed:
-    'cayo|cayeron|hubo|pluviometro|llovio|en el pluviometro|tuvimos|cayendo|llovieron|recibimos|registramos|nevo|marcó el pluviometro|marco el pluviometro|nos cayo|nos cayeron',
+    'cayo|cayeron|hubo|pluviometro|llovio|en el pluviometro|tuvimos|cayendo|llovieron|recibimos|registramos|nevo|marco el pluviometro|marco el pluviometro|nos cayo|nos cayeron',
 };

@@ -8,9 +8,10 @@ export const more: Words = {
   turnname:
     'a brasser|a retourner|brasser|retourner|tourner|melanger|brassage|retournement|brasse tu|on brasse tu|retourne tu|on retourne tu',
   rangeword: 'a|et|jusqu a',
-  degree: 'chaud|chaude|tiede|frais',
+  degree:
+    'chaud|chaude|tiede|frais|chauffe|chauffe bien|monte|fume pas mais chauffe|bien chaud|refroidit|encore chaud|ca chauffe',
   because:
-    'parce que|plein de|pleins de|pleine de|trop de|cause|car|a cause de|a cause du|puisque|etait|avait|plein d|rempli de|remplis de|contamine avec|raison|a cause des|il y avait|y avait|bourre de|contaminé par',
+    'parce que|plein de|pleins de|pleine de|trop de|cause|car|a cause de|a cause du|puisque|etait|avait|plein d|rempli de|remplis de|contamine avec|raison|a cause des|il y avait|y avait|bourre de|contamine par',
   testweight:
     'poids de|poids etalon|poids test|masse etalon|poids temoin|poids de reference|poids de test|poids|poids indique|etalon|poids de controle|kg indique|poids etalon de',
   'analyte:pH': 'ph',
@@ -93,4 +94,5 @@ export const more: Words = {
     'les temperatures|prendre les temperatures|les temps|prise de temperature|la prise de temperature|les lectures',
   'chorename:turning': 'le brassage|le retournement',
   fell: '',
+  qualifier: 'sous',
 };

@@ -1,0 +1,33 @@
+import { describe, expect, it } from 'vitest';
+import { LANGUAGES } from '#records';
+import { LEXICONS } from '../../parsers/languages/index.ts';
+
+/** Concepts of a language: each key of its lists that has words. */
+const conceptsOf = (language: (typeof LANGUAGES)[number]): Map<string, string[]> => {
+  const found = new Map<string, string[]>();
+  for (const words of LEXICONS[language].words)
+    for (const [concept, phrases] of Object.entries(words))
+      found.set(concept, [...(found.get(concept) ?? []), ...phrases.split('|').filter(Boolean)]);
+  return found;
+};
+
+/** Concepts that one language alone needs: how it builds numbers, or an article that points at a pile. */
+const OWN =
+  /^(numw:|plus:|frac:|ish$|cover:tarp$|pilearticle$|numstart$|fell$|letter:|minus$|greet$|talk$|set!)/;
+
+describe('the languages', () => {
+  for (const language of LANGUAGES) {
+    it(`${language} has words for every concept of the others`, () => {
+      const own = conceptsOf(language);
+      const missing = LANGUAGES.flatMap((other) => [...conceptsOf(other).keys()]).filter(
+        (concept) => !OWN.test(concept) && (own.get(concept)?.length ?? 0) === 0,
+      );
+      expect([...new Set(missing)]).toEqual([]);
+    });
+
+    it(`${language} writes its words plain: lower case, no accents, no hyphens`, () => {
+      const odd = [...conceptsOf(language).values()].flat().filter((word) => /[A-Z\u00c0-\u024f]/.test(word));
+      expect(odd).toEqual([]);
+    });
+  }
+});
