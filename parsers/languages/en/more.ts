@@ -98,4 +98,5 @@ export const more: Words = {
   'chorename:turning': 'turning',
   fell: '',
   turnname: 'turning|to be turned|be turned',
+  negwas: 'it wasnt|that wasnt|wasnt',
 };
