@@ -306,7 +306,8 @@ function dateOf(
     const alone = tokens
       .slice(chunk.a, chunk.b)
       .every(
-        (tok) => tok.k === 'd' || isSoft(tok) || tok.senses.some((s) => s.cls === 'fill' || s.cls === 'prep'),
+        (tok) =>
+          tok.k === 'd' || isSoft(tok) || tok.senses.some((s) => s.cls === 'article' || s.cls === 'prep'),
       );
     if (!inside && !alone) continue;
     for (let k = chunk.a; k < chunk.b; k++)

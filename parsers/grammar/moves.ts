@@ -177,7 +177,8 @@ export const removal: Reader = {
     const sourceName = source && sense(source, 'source');
     const residue = material === 'residue';
     // The container that only tells where it was picked from is not how much it was.
-    const ofContainer = residue && slots.nums.length > 0 && slots.get('container').length === 1 && out;
+    const ofContainer =
+      residue && slots.nums.length > 0 && slots.get('container').length === 1 && (out || verb);
     const counted = ofContainer
       ? ({ ...slots, get: (cls: string) => (cls === 'container' ? [] : slots.get(cls)) } as Slots)
       : slots;

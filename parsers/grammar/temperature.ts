@@ -27,7 +27,6 @@ const ACCEPTS = [
   'rangeword',
   'squeeze?',
   'mixed',
-  'about',
 ];
 
 const isDepth = (n: Num) => isLengthUnit(n.unit);

@@ -336,6 +336,10 @@ function inContainer(
   for (const one of before) {
     const n = one.n!;
     if (isVolumeUnit(n.unit)) {
+      // A size stands right before its container: `5gal bucket`; `40 L sawdust with 2 carts` is two loads.
+      const place = slots.all.findIndex((other) => other.tok === one);
+      if (slots.all.slice(place + 1, at).some((other) => other.cls !== 'sep' && other.cls !== 'fill'))
+        return null;
       size = true;
       continue;
     }
@@ -357,7 +361,11 @@ function inContainer(
   }
   const plus = slots.get('plus')[0];
   if (plus) count = (count ?? 1) + Number(sense(plus, 'plus'));
-  if (weights.length > 0 && after.some((one) => isMassUnit(one.n!.unit))) return null;
+  if (
+    weights.length > 0 &&
+    after.some((one) => isMassUnit(one.n!.unit) || (one.n!.unit === null && count !== null))
+  )
+    return null;
   let label: string | undefined;
   let rest = after.map((one) => one.n!);
   const first = after[0];

@@ -97,6 +97,6 @@ export const more: Words = {
     'temps|temperatures|the temps|temperature round|temp round|the temperatures|taking temps|take temps|probing',
   'chorename:turning': 'turning',
   fell: '',
-  turnname: 'turning|to be turned|be turned',
+  turnname: 'turning|to be turned|be turned|turn',
   negwas: 'it wasnt|that wasnt|wasnt',
 };
