@@ -86,9 +86,9 @@ export function readMessage(text: string, context: ReadContext): ParsedMessage {
   const unread: [number, number][] = [];
   const carry: Carry = { place: null, container: null, source: null };
   let heading: SaidDate | null = null;
-  const whole = dutyIn(tokens);
-  const direct: Item[] | null = whole
-    ? [{ request: whole }]
+  const newDuty = dutyIn(tokens);
+  const direct: Item[] | null = newDuty
+    ? [{ request: newDuty }]
     : danger.length > 0
       ? null
       : (answerIn(tokens, context) ?? onceMore(tokens, context));
@@ -101,7 +101,7 @@ export function readMessage(text: string, context: ReadContext): ParsedMessage {
         a: first.a,
         b: last.b,
         at: first.a,
-        rule: whole ? 'request duty' : 'answer',
+        rule: newDuty ? 'request duty' : 'answer',
         date: null,
         carried: false,
       });
