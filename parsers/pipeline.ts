@@ -14,6 +14,7 @@ import { readEnded, readShort } from './short-asks.ts';
 import { type Plain, plain, sliceOf, spanOf } from './text.ts';
 import { scan, sense, type Tok, understand } from './tokens.ts';
 import { isComplaint } from './trouble-words.ts';
+import { containersSaidAgain } from './unsaid.ts';
 import { vocabularyFor } from './vocabulary.ts';
 
 const emptyMessage = (): ParsedMessage => ({
@@ -81,7 +82,7 @@ export function readMessage(text: string, context: ReadContext): ParsedMessage {
   );
   tokens = wordNumbers(tokens);
   tokens = approximations(units(tokens, context));
-  tokens = corrections(places(tokens, context));
+  tokens = containersSaidAgain(corrections(places(tokens, context)));
   const found: Found[] = [];
   const unread: [number, number][] = [];
   const carry: Carry = { place: null, container: null, source: null };
@@ -108,6 +109,11 @@ export function readMessage(text: string, context: ReadContext): ParsedMessage {
   }
   for (const sentence of direct ? [] : sentencesOf(tokens)) {
     if (sentence.tokens.length === 0) continue;
+    const from = sourceHeading(sentence);
+    if (from) {
+      carry.source = from;
+      continue;
+    }
     if (asksForToday(sentence.tokens, context) && dates.length === 1 && !message.text.includes('\n')) {
       const only = sentence.tokens.find((tok) => tok.k === 'd')!;
       found.push({
@@ -190,6 +196,18 @@ function isOnlyNamed(danger: Danger, found: readonly Found[], text: string, mess
       // `emergency: call 911` is a cry
       !/^(?:emergenc|urgenc)/.test(message.text.slice(one.a)),
   );
+}
+
+/** `cuisine est :` on a line of its own: where the loads below it came from. */
+function sourceHeading(sentence: Sentence): string | null {
+  const { tokens } = sentence;
+  const last = tokens.at(-1)!;
+  if (!sentence.opens || sentence.asked || last.k !== 'p' || last.s !== ':') return null;
+  const named = tokens.filter((tok) => sense(tok, 'source') !== undefined);
+  const dull = tokens.every(
+    (tok) => named.includes(tok) || isSoft(tok) || sense(tok, 'definite') !== undefined,
+  );
+  return named.length === 1 && dull ? sense(named[0], 'source')! : null;
 }
 
 /** A record of something done, not of what the weather will be. */

@@ -146,6 +146,7 @@ export function units(tokens: readonly Tok[], context: ReadContext): Tok[] {
       punct(dash, '-') &&
       tokens[end + 2]?.k === 'n' &&
       !punct(tokens[end + 3], '-') &&
+      !namesLine(tok, dash!, tokens[end + 2]!, out, context) &&
       dash!.glued === tokens[end + 2]!.glued
     ) {
       const second = tokens[end + 2]!;
@@ -201,6 +202,14 @@ export function units(tokens: readonly Tok[], context: ReadContext): Tok[] {
     i = end;
   }
   return out;
+}
+
+/** `1 - 135` opening a line: a pile of the site and its reading, no range. */
+function namesLine(tok: Tok, dash: Tok, value: Tok, out: readonly Tok[], context: ReadContext): boolean {
+  const before = out.at(-1);
+  if (before !== undefined && !punct(before, '\n')) return false;
+  if (dash.glued || value.glued || value.n!.value < 20) return false;
+  return context.piles.includes(`pile ${tok.n!.value}`);
 }
 
 const isLineStart = (out: readonly Tok[]) => {
@@ -441,6 +450,14 @@ export function places(tokens: readonly Tok[], context: ReadContext): Tok[] {
     }
     if (!isListLink(tok) && sense(tok, 'fill') === undefined)
       if (tok.k !== 'w' || !isLetter(tok)) plural = tok.k === 'p' && tok.s === '\n' ? null : plural;
+    if (
+      numbered &&
+      sense(tok, 'onename') !== undefined &&
+      sense(tokens[i - 1], 'pilearticle') !== undefined
+    ) {
+      out.push({ ...tok, senses: [{ cls: 'place', val: 'pile 1', lang: null }] });
+      continue;
+    }
     if (tok.k === 'w' && isLetter(tok)) {
       const senses = letterSenses(tok, tokens, i, out, context);
       out.push(senses ? { ...tok, senses } : tok);
@@ -593,7 +610,9 @@ function labelOf(
   }
   if (label.k !== 'w') return null;
   const spoken = sense(label, 'letter');
-  if (spoken) return spoken;
+  // `tas de copeaux` is no pile D, `tas dé 50` is.
+  if (spoken) return sense(label, 'prep') === undefined || next?.k === 'n' ? spoken : null;
+  if (numbered && sense(label, 'onename') !== undefined) return '1';
   if (!isLetter(label) || head === 'drum' || label.accented) return null;
   // `pile a chauffe`, `pile a 45`: an `a` after the head is the letter where a pile A is there.
   const letter = label.s.toUpperCase();

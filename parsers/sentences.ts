@@ -311,6 +311,7 @@ function mend(
   return { tokens: places(units(joined, context), context), slips };
 }
 const NEVER_MENDED = new Set([
+  'analyte',
   'fill',
   'prep',
   'and',

@@ -103,7 +103,12 @@ export const placeRequest: Reader = {
       const places = placesOf(slots);
       if (places.some((place) => place === 'lift' || place === 'floor')) continue;
       if (places.length > 0) return places.map((place) => ({ request: { request: name, place } }));
-      if (own.length === 0 && slots.get('turn').length + slots.get('about').length === 0) continue;
+      if (own.length === 0 && slots.get('turn').length + slots.get('about').length === 0) {
+        // `D 66, on brasse-tu ?`
+        if (slots.get('turnname').length > 0 && scope.carry.place)
+          return ask({ request: name, place: scope.carry.place });
+        continue;
+      }
       const headed = slots.get('pilehead').length + slots.get('many').length + slots.get('all').length > 0;
       if (own.some((tok) => WHOLE.has(tok.s)) || (headed && own.length > 0)) return ask({ request: name });
       if (scope.carry.place && scope.asked && !headed && own.some((tok) => tok.s.includes(' ')))

@@ -32,6 +32,13 @@ const ACCEPTS = [
 const isDepth = (n: Num) => isLengthUnit(n.unit);
 const isDegrees = (n: Num) => n.unit === null || n.unit === 'C' || n.unit === 'F' || n.unit === 'deg';
 
+/** Whether a date parts two figures. */
+function daysBetween(tokens: readonly Tok[]): boolean {
+  const figure = tokens.findIndex((tok) => tok.k === 'n' && sense(tok, 'place?') === undefined);
+  const day = tokens.findIndex((tok, k) => k > figure && tok.k === 'd');
+  return figure >= 0 && day > figure && tokens.slice(day).some((tok) => tok.k === 'n');
+}
+
 type Piece =
   | { kind: 'place'; place: string }
   | { kind: 'figure'; n: Num }
@@ -47,6 +54,8 @@ export const temperature: Reader = {
   read(tokens, scope) {
     const slots = take(alternatives(tokens), ACCEPTS);
     if (!slots || slots.nums.length === 0) return null;
+    // `C 58 yesterday, 61 today` are two days.
+    if (daysBetween(tokens)) return null;
     const pieces = piecesOf(slots, scope);
     if (!pieces) return null;
     const figures = pieces.filter((piece) => piece.kind === 'figure');

@@ -420,6 +420,8 @@ function inContainer(
     flags,
   };
   if (weights.length === 0) {
+    // Nothing was weighed: what is contaminated is a problem.
+    if (flags && litres === undefined) return null;
     if (litres !== undefined) return [{ record: bare({ ...head, count: count ?? 1, litres }) as WeighIn }];
     // Without a weight the rest must say that something went in: a material, where from, or that it was put in.
     const enough =

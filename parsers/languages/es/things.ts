@@ -3,9 +3,9 @@ import type { Words } from '../../lexicon.ts';
 /** What things on a compost site are called in Spanish. */
 export const things: Words = {
   'container:cart':
-    'carrito|carritos|carro|carros|bote con ruedas|botes con ruedas|contenedor|contenedores|tote|totes|bote de basura|botes de basura|bote|botes|tambo con ruedas|tacho|tachos|bote rodante|basurero|basureros|contenedor con ruedas|contenedores con ruedas|carreton|carreton|carretones',
+    'carrito|carritos|carro|carros|bote con ruedas|botes con ruedas|contenedor|contenedores|tote|totes|bote de basura|botes de basura|bote|botes|tambo con ruedas|tacho|tachos|bote rodante|basurero|basureros|contenedor con ruedas|contenedores con ruedas|carreton|carreton|carretones|carrito olvidado',
   'container:bucket':
-    'cubeta|cubetas|balde|baldes|cubo|cubos|cubetada|cubetadas|cubeton|baldada|baldadas|tobo',
+    'cubeta|cubetas|balde|baldes|cubo|cubos|cubetada|cubetadas|cubeton|baldada|baldadas|tobo|cubeta olvidada',
   'container:bag': 'bolsa|bolsas|costal|costales|saco|sacos|bolsada|costalito',
   'container:barrel': 'barril|barriles|tambo|tambos|tonel|toneles',
   'container:barrow': 'carretilla|carretillas|carretillada|carretilladas|carreta|carretas',
@@ -37,7 +37,7 @@ export const things: Words = {
     'composta madura|compost maduro|composta vieja|abono maduro|compost viejo|abono viejo',
   'material:water': 'agua',
   'material:residue':
-    'basura|residuo|plastico|plasticos|contaminantes|rechazos de basura|cubiertos|bolsas de plastico|cubiertos de plastico|pedazos de plastico|trozos de plastico|basura plastica',
+    'basura|residuo|plastico|plasticos|contaminantes|rechazos de basura|cubiertos|bolsas de plastico|cubiertos de plastico|pedazos de plastico|trozos de plastico|basura plastica|guantes|tenedores|cucharas|botellas|latas|popotes|unicel',
   'material:leachate': 'lixiviado|lixiviados|jugo|escurrimiento|liquido de composta|jugo de composta',
   'material:overs':
     'rechazo|rechazos|gruesos|sobretamano|rechazo de criba|grueso|rechazos de criba|sobrantes del cernido|lo grueso|sobrante|sobrantes',

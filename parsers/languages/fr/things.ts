@@ -3,7 +3,7 @@ import type { Words } from '../../lexicon.ts';
 /** What things on a compost site are called in French. */
 export const things: Words = {
   'container:cart':
-    'bac|bacs|bac roulant|bacs roulants|poubelle|poubelles|bac brun|bacs bruns|bac vert|bacs verts|conteneur|conteneurs|bac a roulettes|bacs a roulettes|poubelle roulante|bac de cuisine|poubelle brune|poubelles brunes|poubelle verte|poubelle de cuisine',
+    'bac|bacs|bac roulant|bacs roulants|poubelle|poubelles|bac brun|bacs bruns|bac vert|bacs verts|conteneur|conteneurs|bac a roulettes|bacs a roulettes|poubelle roulante|bac de cuisine|poubelle brune|poubelles brunes|poubelle verte|poubelle de cuisine|bac oublie',
   'container:bucket': 'seau|seaux|chaudiere|chaudieres|sceau|sceaux|siau|siaux|seau plein|bioseau|bioseaux',
   'container:bag': 'sac|sacs|poche|poches',
   'container:barrel': 'baril|barils|tonneau|tonneaux|bidon|bidons',
@@ -34,7 +34,7 @@ export const things: Words = {
   'material:mature-compost': 'compost mur|compost mature|vieux compost|compost muri|compost vieux',
   'material:water': 'eau|flotte',
   'material:residue':
-    'residus|residu|plastique|plastiques|dechets plastiques|rebuts|indesirables|contaminants|ordures|ustensiles|ustensiles en plastique|bouts de plastique|morceaux de plastique|sacs de plastique|couverts en plastique',
+    'residus|residu|plastique|plastiques|dechets plastiques|rebuts|indesirables|contaminants|ordures|ustensiles|ustensiles en plastique|bouts de plastique|morceaux de plastique|sacs de plastique|couverts en plastique|gants|gant|fourchettes|cuilleres|canettes|bouteilles|couteaux',
   'material:leachate': 'lixiviat|jus|percolat|lixiviats|jus de compost|jus de bac',
   'material:overs': 'refus|refus de tamis|rejets|grossier|refus de tamisage|refus de crible',
   fines: 'fin|tamise|fins|passant|passants|fines',
@@ -70,13 +70,13 @@ export const things: Words = {
   'feel:wet':
     'mouille|mouillee|trop mouille|trop mouillee|trempe|trempee|detrempe|detrempee|trop humide|tres humide|gorge d eau|imbibe|pateux|boueux|bien trop mouille|un peu mouille|tres mouille|un peu trop humide|pas mal mouille|sature|saturee|bouetteux|trop trempe|tout trempe|beaucoup trop mouille|vraiment mouille|gluant|tres mouillee|bien trop humide|un peu mouillee|pas mal humide|toute mouillee|tout mouille|bouette|beaucoup trop humide|detrempes|spongieux|trop mouilles|pas mal trempe|super mouille|bien mouille|assez mouille|mouilles|vraiment trop mouille',
   'feel:dripping':
-    'degoutte|degouline|goutte|coule|ruisselle|degoutte|l eau coule|coule entre les doigts|ca coule quand on presse|eau qui coule|degoulinant|degoulinante|ca degouline|ca degoutte|pisse l eau|l eau sort|ca coule quand on serre|degoutte quand on presse|degouline quand on serre|degoutant d eau|l eau pisse|l eau degoutte|ca pisse|coule quand on presse|degoutte quand je presse|coule quand je presse|coule quand on serre|ca coule quand je serre|plein d eau qui sort|ca goutte|filet d eau',
+    'degoutte|degouline|goutte|ruisselle|degoutte|l eau coule|coule entre les doigts|ca coule quand on presse|eau qui coule|degoulinant|degoulinante|ca degouline|ca degoutte|pisse l eau|l eau sort|ca coule quand on serre|degoutte quand on presse|degouline quand on serre|degoutant d eau|l eau pisse|l eau degoutte|ca pisse|coule quand on presse|degoutte quand je presse|coule quand je presse|coule quand on serre|ca coule quand je serre|plein d eau qui sort|ca goutte|filet d eau|quand on serre ca coule',
   squeeze:
     'test du poing|test de la poignee|test de poignee|humidite|teneur en eau|test poing|poignee|on presse|je presse|presse|pressee|poing|serre|serree|quand on presse|quand on serre|quand je presse|quand je serre|test d humidite|taux d humidite|test main|au toucher|test de la main|h|test de squeeze|test d eponge|test|en serrant|en pressant|au test du poing|teneur en humidite|test de poing|essai de la poignee|essai du poing|test a la main|squeeze test|poignee test|quand on la presse|presse|en main|dans la main',
   'topic:odour':
     'odeur|odeurs|pue|ca pue|puait|puent|sent mauvais|sentait mauvais|ca sent|sent|senteur|ammoniac|oeufs pourris|sent l ammoniac|ca sent mauvais|empeste|puanteur|sent fort|ca sent fort|odeur d ammoniac|sent pas bon|ca sent pas bon|ca sentait|sent les oeufs pourris|odeur forte|odeur d oeuf pourri|ca sent l ammoniac|mauvaise odeur|odeur de pourri|sent le pourri|pu|ca pu|sent les oeufs|schlingue|cocotte|odeur d oeufs pourris|fouette|ca fouette|ca sent le pourri|mauvaises odeurs|relent|relents',
   'topic:leachate':
-    'lixiviat|jus qui coule|flaque|flaques|fuite|fuit|coule par terre|liquide|liquide brun|eau brune|jus brun|mare|percolat|suinte|jus|ca fuit|suintement|jus noir|flaque de jus|liquide noir|ecoulement|jus par terre|eau noire|ca suinte|lixiviat qui coule|flaque brune|flaque noire|grosse flaque|grosse flaque brune',
+    'lixiviat|jus qui coule|flaque|flaques|fuite|fuit|coule par terre|liquide|liquide brun|eau brune|jus brun|mare|percolat|suinte|jus|ca fuit|suintement|jus noir|flaque de jus|liquide noir|ecoulement|jus par terre|eau noire|ca suinte|lixiviat qui coule|flaque brune|flaque noire|grosse flaque|grosse flaque brune|ca coule|coule',
   'topic:flies':
     'mouches|mouche|asticots|asticot|vers blancs|drosophiles|moucherons|mouches a fruits|larves|mouche a fruits|nuee de mouches|plein de mouches',
   'topic:pests':
