@@ -292,6 +292,10 @@ function settingSay(record: BookRecordOf<'setting'>, _draft: Draft): Say {
 function plain(value: unknown): string {
   if (value === null || value === undefined) return '';
   if (Array.isArray(value)) return value.map(plain).join(', ');
+  if (typeof value === 'object' && ('low' in value || 'fromCm' in value)) {
+    const { low, high, fromCm, toCm } = value as Record<string, number>;
+    return `${low ?? fromCm}–${high ?? toCm}`;
+  }
   if (typeof value === 'object') return Object.values(value).map(plain).join(' ');
   return String(value);
 }

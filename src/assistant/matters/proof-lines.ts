@@ -7,7 +7,8 @@ export function proofLine(draft: Draft, place: string, proof: Sanitising): Line 
   const { counted, needed, unit, turns, next } = proof;
   const args = {
     place: { place },
-    counted: { number: Math.floor(counted), digits: 0 },
+    // A run that goes on after it was met does not count beyond what is asked for.
+    counted: { number: Math.min(Math.floor(counted), needed), digits: 0 },
     needed: { number: needed, digits: 0 },
     unit: { term: unit, of: 'unit' },
   };

@@ -959,7 +959,7 @@ pile-uncovered = Cover off ({ $layer }) { $date }.
 pile-feel = Felt { $feel } { $date }.
 pile-problem = Open: { $topic } (#{ $entry }, { $date }).
 drum-holds = { CAP($place) }: about { $kg } inside
-drum-oldest = oldest load (#{ $entry }) { $days ->
+drum-oldest = Oldest load (#{ $entry }) { $days ->
     [0] in since today
     [one] 1 day in
    *[other] { $days } days in

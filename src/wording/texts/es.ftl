@@ -959,7 +959,7 @@ pile-uncovered = Destapada ({ $layer }) { $date }.
 pile-feel = Al tacto, { $date }: { $feel }.
 pile-problem = Abierto: { $topic } (#{ $entry }, { $date }).
 drum-holds = { CAP($place) }: unos { $kg } adentro
-drum-oldest = carga más vieja (#{ $entry }) { $days ->
+drum-oldest = Carga más vieja (#{ $entry }) { $days ->
     [0] de hoy
     [one] 1 día dentro
    *[other] { $days } días dentro

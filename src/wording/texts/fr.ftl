@@ -959,7 +959,7 @@ pile-uncovered = Découvert ({ $layer }) { $date }.
 pile-feel = Au toucher, { $date } : { $feel }.
 pile-problem = Ouvert : { $topic } (#{ $entry }, { $date }).
 drum-holds = { CAP($place) } : environ { $kg } dedans
-drum-oldest = apport le plus ancien (#{ $entry }) { $days ->
+drum-oldest = Apport le plus ancien (#{ $entry }) { $days ->
     [0] d'aujourd'hui
     [one] depuis 1 jour
    *[other] depuis { $days } jours

@@ -1,0 +1,249 @@
+import { describe, expect, test } from 'vitest';
+import { HOSPITAL, startScenario } from './harness.ts';
+
+/** A crew that writes on days counted from a first one. */
+function season(site: unknown, first: string) {
+  const crew = startScenario(site, `${first}T08:00`);
+  const at = (day: number, clock: string): string =>
+    `${new Date(Date.parse(`${first}T00:00:00Z`) + day * 86_400_000).toISOString().slice(0, 10)}T${clock}`;
+  return {
+    crew,
+    on: (day: number, text: string, clock = '09:00'): string => crew.ask(text, { at: at(day, clock) }),
+    sayOn: (day: number, text: string, clock = '09:00') => crew.say(text, { at: at(day, clock) }),
+    at,
+  };
+}
+
+const BAYS = {
+  name: 'Marl Yard',
+  timeZone: 'Europe/London',
+  piles: ['bay 1', 'bay 2', 'bay 3'],
+  ruleSet: 'vessel-3d',
+  containers: { barrow: { tareKg: 14, litres: 85 } },
+};
+
+describe('a bay from the first load to the market', () => {
+  test('each step is answered with what counts', () => {
+    const { on } = season(BAYS, '2026-05-01');
+    on(0, 'barrow of food scraps 60 kg into bay 1');
+    on(0, 'ambient 14', '09:10');
+    expect(on(3, 'bay 1 is full')).toMatch(/Read bay 1 every day from now on/);
+    expect(on(4, 'bay 1 58 61 63 at 45 cm')).toMatch(/1 of 3 days hot\. Next reading by tomorrow, Wed 6 May/);
+    expect(on(5, 'bay 1 58 62 at 10 cm', '08:00')).toMatch(
+      /At 10 cm deep: shown, not judged\. The rule asks for 30 cm to 61 cm deep/,
+    );
+    expect(on(5, 'bay 1 59 62 at 45 cm')).toMatch(/2 of 3 days hot/);
+    expect(on(6, 'bay 1 57 60 at 45 cm')).toMatch(
+      /3 of 3 days hot\. Time and temperature met on these readings; your regulator decides/,
+    );
+    const why = on(6, 'why', '09:05');
+    expect(why).toMatch(/rule vessel-3d: 55 °C or more for 3 days; the lowest point at 30 cm to 61 cm deep/);
+    expect(why).toMatch(/Counted 3 days, since Tue 5 May/);
+    expect(why).toMatch(/Source: 40 CFR 503 Appendix B/);
+    expect(why).toMatch(/Taken: all of it was inside the whole time/);
+    on(8, 'turned bay 1');
+    on(20, 'bay 1 49 51, ambient 15');
+    on(27, 'turned bay 1');
+    on(30, 'bay 1 41 43, ambient 15');
+    expect(on(31, 'bay 1?')).toMatch(/No forecast yet: three days of readings since the last turn/);
+    on(37, 'bay 1 33 35, ambient 16');
+    on(44, 'bay 1 27 28, ambient 16');
+    const status = on(44, 'bay 1?', '09:20');
+    expect(status.split('\n').length).toBeLessThanOrEqual(8);
+    expect(status).toMatch(
+      /^Bay 1, closed · curing · 27, 28 °C \(today\) · 12 °C over the air · turned 2 times/,
+    );
+    expect(status).toMatch(/Not ready · cured 14 of 21 days · 12 °C over the air · a squeeze test/);
+    // The rise goes 28, 19, 12 in a fortnight: down to 5 in about two weeks more, with room on both sides.
+    expect(status).toMatch(/Near the air about Mon 29 Jun \(\w+ \d+ Jun to \w+ \d+ Jul, 4 times in 5\)/);
+    expect(on(45, '1 barrow of compost from bay 1 to the market')).not.toMatch(/stored, but/);
+    on(52, 'bay 1 20 21, ambient 16');
+    on(52, 'bay 1 feels right', '09:02');
+    expect(on(53, 'bay 1?')).toMatch(
+      /Nothing missing on this book\. Have a look, then send "bay 1 is ready"/,
+    );
+    expect(on(53, 'bay 1 is ready', '10:00')).not.toMatch(/does not show/);
+    const trace = on(54, 'can we give bay 1 away?');
+    expect(trace).toMatch(
+      /^Bay 1: nothing is missing on this book\.\nBay 1: 3 of 3 days hot\. Time and temperature met/,
+    );
+    expect(trace).toMatch(/Went to · market 85 L/);
+  });
+});
+
+describe('windrows', () => {
+  const SITE = { name: 'Long Acre', timeZone: 'Europe/London', piles: ['A', 'B'], ruleSet: 'windrow-15d' };
+
+  test('15 days with 5 turns; turned and dipped, the run goes on', () => {
+    const { on } = season(SITE, '2026-06-01');
+    on(0, 'A is full');
+    for (let day = 1; day <= 15; day += 1) {
+      const said = on(day, 'A 58 60 at 45 cm');
+      expect(said).toContain(`${day} of 15 days hot`);
+      if (day % 3 !== 0) continue;
+      on(day, 'turned A', '11:00');
+      const dipped = on(day, 'A 38 at 45 cm', '15:00');
+      expect(dipped).toMatch(/Pile A 38 °C: turned within a day, so a low says nothing yet/);
+      expect(dipped).not.toMatch(/cold|Squeeze|days hot/);
+    }
+    expect(on(16, 'A 58 60 at 45 cm')).toMatch(/15 of 15 days hot\. Time and temperature met/);
+  });
+
+  test('a reading before the turn in the same message counts, and is no dip', () => {
+    const { on } = season(SITE, '2026-06-01');
+    expect(on(0, 'A 57 59 at 45 cm, turned A')).toMatch(/1 of 15 days hot/);
+  });
+
+  test('weekly readings: cannot be shown, with the gap named', () => {
+    const { on } = season(SITE, '2026-06-01');
+    for (const day of [0, 7, 14]) on(day, 'B 57 60 at 45 cm');
+    expect(on(21, 'B 58 60 at 45 cm')).toMatch(
+      /cannot be shown on these readings .*no reading between Mon 15 Jun and today: that day proves nothing/,
+    );
+  });
+
+  test('a drop with no turn asks whether it is wet or dry, and never says too cold of a frozen one', () => {
+    const { sayOn } = season(SITE, '2026-06-01');
+    sayOn(0, 'B 58 60 at 45 cm');
+    const asked = sayOn(2, 'B 31 33 at 45 cm');
+    expect(asked.replies[0]!.text).toMatch(/Squeeze a handful: does it drip, hold, or crumble\?/);
+    expect(asked.replies[0]!.choices.slice(0, 3)).toEqual(['it drips', 'it crumbles', 'it holds']);
+    expect(sayOn(2, 'it crumbles', '09:05').replies[0]!.text).toMatch(
+      /Likely too dry · add water while turning/,
+    );
+  });
+});
+
+describe('split and joined', () => {
+  const SITE = { name: 'Two Gates', timeZone: 'Europe/London', piles: ['A', 'B'], ruleSet: 'vessel-3d' };
+
+  test('a split takes its proof along, a join with the unproven starts anew, a hold goes with it', () => {
+    const { on, sayOn } = season(SITE, '2026-06-01');
+    for (const day of [0, 1, 2]) on(day, 'A 58 60 at 45 cm');
+    on(2, 'B 40 44 at 45 cm', '10:00');
+    expect(on(3, 'split pile C from A')).toMatch(/Pile C takes its proof of heat along/);
+    expect(on(3, 'pile C?', '10:00')).toMatch(/Time and temperature met on these readings/);
+    expect(on(4, 'joined B to A')).toMatch(
+      /Not both were shown hot for long enough: the count of pile A starts anew/,
+    );
+    expect(on(4, 'A?', '10:00')).toMatch(
+      /0 of 3 days hot so far.* · joined today .* with what was not proven: starts anew/,
+    );
+    expect(sayOn(5, 'lab says salmonella in A').posts).toHaveLength(1);
+    expect(on(6, '2 barrows from A onto pile C')).toMatch(/count of pile C starts anew/);
+    expect(on(6, 'pile C?', '10:00')).toMatch(/HELD: Salmonella/);
+    expect(on(6, 'can we give pile C away?', '10:05')).toMatch(/Joined with or split from · pile A/);
+  });
+
+  test('mature compost of an unproven pile is no cover', () => {
+    const { on } = season(SITE, '2026-06-01');
+    expect(on(0, 'covered A with mature compost')).toMatch(/not shown to come from a proven pile/);
+    expect(on(0, 'covered B with a tarp', '10:00')).not.toMatch(/proven/);
+  });
+});
+
+describe('a drum fed every day', () => {
+  const SITE = {
+    ...HOSPITAL,
+    containers: { ...HOSPITAL.containers, cart: { tareKg: 15, litres: 240, holds: 'food-scraps' } },
+    ruleSet: 'vessel-3d',
+  };
+
+  test('fill, stay, feed, discharge and both ways of proof', () => {
+    const { on } = season(SITE, '2026-06-01');
+    for (let day = 0; day <= 5; day += 1) {
+      on(day, 'east kitchen cart 66 kg, west kitchen cart 70 kg, chips 60 kg');
+      on(day, `drum ${56 + day}, exit 44`, '09:30');
+    }
+    const status = on(5, 'drum?', '10:00');
+    expect(status).toMatch(/^Drum: about \d+ kg inside · about \d+ % full \(\d+–\d+\)/);
+    expect(status).toMatch(/Oldest load \(#1\) 5 days in · coldest \(#\d+, .*\) has seen \d+ °C at most/);
+    // 6 × 166 kg over the seven days of a week. common practice, no source: plain division
+    expect(status).toMatch(
+      /Fed about 142 kg a day · next discharge in about \d+ days \(by then it is full\)/,
+    );
+    expect(status).toMatch(/A drum fed daily proves heat in-vessel if your regulator accepts/);
+    expect(status.split('\n').length).toBeLessThanOrEqual(8);
+    on(5, 'set drum way in vessel', '10:01');
+    expect(on(5, 'drum?', '10:02')).toMatch(
+      /cannot be shown .*(one point is not enough|least time inside is not set)/,
+    );
+    expect(on(5, 'why', '10:03')).toMatch(/your regulator accepts this way of proving a drum/);
+    const out = on(6, 'discharged 300 kg onto C');
+    expect(out).toMatch(/The oldest had been in 6 days\. · It counts as fresh on pile C/);
+    expect(on(6, 'C?', '10:00')).toMatch(/fresh material today/);
+    expect(on(6, 'can we give C away?', '10:05')).toMatch(/Came from · east kitchen .* · west kitchen/);
+  });
+
+  test('an interval outside the check value, or the site’s rule, is remarked once', () => {
+    const { on } = season(SITE, '2026-06-01');
+    expect(on(0, 'drum auto 90 min')).toMatch(
+      /machines of one kind often run every 30 min to 45 min \(common practice\)/,
+    );
+    expect(on(0, 'drum auto 90 min', '09:01')).not.toMatch(/machines/);
+    on(0, 'set drum interval 40-60', '09:02');
+    expect(on(0, 'drum auto 90 min', '09:03')).toMatch(/outside the site's rule \(40 min to 60 min\)/);
+    expect(on(0, 'drum auto 45 min', '09:04')).not.toMatch(/outside/);
+    expect(on(0, 'drum auto 45 min fan high', '09:05')).toMatch(/normal running low is enough/);
+  });
+
+  test('a level says what it leaves; a smell looks at wetness first', () => {
+    const { on } = season(SITE, '2026-06-01');
+    expect(on(0, 'drum half full')).toMatch(
+      /About 2\.5 m³ inside \(about \d+ kg\); room for about 1\.25 m³ more/,
+    );
+    expect(on(0, 'drum 3/4 full', '09:05')).toMatch(/full\. Discharge before the next load/);
+    expect(on(0, 'drum smells', '09:10')).toMatch(
+      /wetness first.*\nThen more air: fan up a step\.\nMind where the exhaust goes/,
+    );
+    on(0, 'smell gone from the drum', '09:11');
+    on(0, 'drum squeeze test just right', '09:12');
+    expect(on(0, 'drum smells', '09:13')).not.toMatch(/wetness first/);
+  });
+
+  test('chips: days left at the present use, and when to order', () => {
+    const { on } = season(SITE, '2026-06-01');
+    expect(on(0, 'chips?')).toMatch(/never counted here/);
+    expect(on(0, 'delivery of 2 m3 of chips', '09:05')).toMatch(/No use in the last two weeks/);
+    for (let day = 1; day <= 4; day += 1) on(day, 'chips 120 kg');
+    // 2 m³ of chips at 290 kg/m³ is 580 kg; 480 kg went in five days: 100 kg at 96 a day.
+    const left = on(4, 'how many chips left?', '10:00');
+    expect(left).toMatch(
+      /about 345 L left \(about 100 kg\)\.\nAbout 1 days left at the present use .*Order now/,
+    );
+    expect(on(4, 'why', '10:01')).toMatch(/Use: about 96 kg a day/);
+  });
+});
+
+describe('winter', () => {
+  const SITE = { ...HOSPITAL, ruleSet: 'vessel-3d' };
+
+  test('a frozen exit: the fan off for a time, and reminded of', () => {
+    const { on, crew, at } = season(SITE, '2026-12-01');
+    expect(on(0, 'exit frozen')).toMatch(/While it freezes: fan lowest or off, at most 4 h at a time/);
+    expect(on(0, 'drum fan off', '09:10')).toMatch(/Fan off for 4 h more at most/);
+    expect(crew.take({ at: at(0, '13:05') }).posts).toEqual([]);
+    const reminded = crew.take({ at: at(0, '13:15') });
+    expect(reminded.posts).toMatchObject([{ about: 'reminder' }]);
+    expect(reminded.posts[0]!.text).toMatch(/the fan has been off for 4 h\. It needs air/);
+    expect(crew.take({ at: at(0, '17:30') }).posts).toEqual([]);
+    on(1, 'drum fan low');
+    on(1, 'drum fan off', '09:30');
+    on(1, 'drum fan low', '11:00');
+    expect(crew.take({ at: at(1, '15:00') }).posts).toEqual([]);
+  });
+
+  test('a frozen pile is no finished one: no forecast, cannot tell', () => {
+    const { on } = season(SITE, '2026-10-01');
+    on(0, 'B is full');
+    for (const day of [1, 2, 3]) on(day, 'B 60 62 at 45 cm, ambient 9');
+    on(10, 'turned B');
+    on(20, 'B 40 42, ambient 6');
+    on(40, 'B 20 22, ambient 2');
+    expect(on(60, 'B -1 3, ambient -4')).toMatch(/Likely frozen · leave it alone/);
+    const status = on(60, 'B?', '10:00');
+    expect(status).toMatch(/frozen, cannot tell/);
+    expect(status).toMatch(/Cannot tell yet/);
+    expect(status).not.toMatch(/Near the air about|Nothing missing/);
+  });
+});
