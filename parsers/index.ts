@@ -4,4 +4,4 @@ export type { BookContext, ReadContext } from './context.ts';
 export { languageOf } from './language-of.ts';
 export { readMessage } from './pipeline.ts';
 export { contextForSite } from './site-context.ts';
-export { isJam, smellOf } from './trouble-words.ts';
+export { isComplaint, isJam, smellOf } from './trouble-words.ts';
