@@ -147,10 +147,7 @@ export const cover: Reader = {
       (taken &&
         layerToks.length > 0 &&
         slots.all.some((one) => isPrep(one, 'from') || isPrep(one, 'off') || isPrep(one, 'of')));
-    const on =
-      slots.all.some((one) => isPrep(one, 'on', 'to', 'into', 'in')) ||
-      slots.get('add').length > 0 ||
-      slots.get('set').length > 0;
+    const on = slots.all.some((one) => isPrep(one, 'on', 'to', 'into', 'in')) || slots.get('add').length > 0;
     const bareTarped = layerToks.some((tok) => tok.s === 'tarped');
     if (!verb && !(layerToks.length > 0 && (off || on || bareTarped || taken))) return null;
     if (!verb && taken && !off) return null;
@@ -255,6 +252,8 @@ export const moisture: Reader = {
       );
     }
     if (feels.length === 0) return null;
+    // `ça coule` is a wet handful only where one was squeezed; else it runs out of the heap.
+    if (!squeezed && slots.get('feel').every((tok) => sense(tok, 'topic') !== undefined)) return null;
     const order = ['dripping', 'wet', 'dry', 'right'];
     if (
       feels.length > 1 &&
@@ -302,7 +301,6 @@ const SLOTS_1 = [
   'move',
   'deep',
   'be',
-  'set',
 ];
 const SLOTS_2 = [
   'feel',

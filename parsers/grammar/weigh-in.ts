@@ -217,7 +217,11 @@ function crosses(slots: Slots): boolean {
   let subject = false;
   let crossed = false;
   let sourced = false;
+  let placed = false;
   for (const { cls, tok } of slots.all) {
+    // `emptied pile 4, 6 barrows …`: a place and a comma, and then a load, are two things.
+    if (cls === 'place' && !subject && !counted) placed = true;
+    if (placed && cls === 'sep' && tok.s === ',') return true;
     if (cls === 'n') {
       if (sourced) return true;
       counted = true;
