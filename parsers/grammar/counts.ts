@@ -68,6 +68,8 @@ export const level: Reader = {
 
 export const sample: Reader = {
   rule: 'sample',
+  'toword',
+  'sink',
   on: ['sample'],
   read(tokens, scope) {
     const slots = take(tokens, SLOTS_2);
@@ -212,7 +214,7 @@ const SLOTS_1 = [
   'halfway',
   'drum',
 ];
-const SLOTS_2 = ['sample', 'place', 'n', 'add', 'remove', 'lab', 'all', 'both', 'many', 'container', 'be'];
+const SLOTS_2 = ['sample', 'place', 'n', 'add', 'remove', 'lab', 'all', 'both', 'many', 'container', 'be', 'toword'];
 const SLOTS_3 = [
   'analyte',
   'lab',

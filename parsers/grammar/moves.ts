@@ -312,6 +312,12 @@ export const screening: Reader = {
     let fines: ReturnType<typeof plainAmount> = {};
     let overs: ReturnType<typeof plainAmount> | undefined;
     for (const g of filled) {
+      // `5 barrows of fines, 1 of overs`: the second is counted like the first.
+      const only = g.items.length === 1 && g.items[0]!.tok.n?.unit === null ? g.items[0]!.tok.n : undefined;
+      if (fines.container && only && g.label === 'overs') {
+        overs = { container: fines.container, count: only.value };
+        continue;
+      }
       const amount = amountOf(
         {
           ...slots,
@@ -323,13 +329,6 @@ export const screening: Reader = {
         true,
       );
       if (!amount) return null;
-      // `5 barrows of fines, 1 of overs`: the second is counted like the first.
-      const like = fines.container ?? overs?.container;
-      if (like && amount.kg !== undefined && g.items.every((i) => i.cls === 'n' && i.tok.n!.unit === null)) {
-        amount.container = like;
-        amount.count = amount.value;
-        delete amount.kg;
-      }
       if (g.label === 'overs') overs = plainAmount(amount);
       else if (Object.keys(fines).length > 0) return null;
       else fines = plainAmount(amount);

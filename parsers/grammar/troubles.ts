@@ -57,7 +57,10 @@ export const problem: Reader = {
       slots.get('material').length > 0 ||
       slots.get('pilehead').length > 0 ||
       slots.get('fan').length > 0;
-    if (topic === 'fault' && !anchored) return null;
+    const machine =
+      places.length + slots.get('machine').length + slots.get('fan').length + slots.get('container').length >
+      0;
+    if (topic === 'fault' && !machine) return null;
     if (
       topic === 'fault' &&
       places.some((place) => /^(pile|bay)/.test(place)) &&

@@ -289,6 +289,12 @@ function leavesNumber(tokens: readonly Tok[], slots: Slots, scope: Scope): boole
   if (!last) return false;
   const next = scope.nextTok;
   const tail = tokens.at(-1)!;
+  // `sawdust 40 L with | 2 carts`: a count before the next containers.
+  if (last.cls === 'n' && sense(next, 'container') !== undefined) {
+    const n = last.tok.n!;
+    const counts = n.unit === null && Number.isInteger(n.value) && n.value <= 30;
+    if (counts && (sense(next, 'plural') !== undefined || slots.nums.length > 1)) return true;
+  }
   // `25kg chips | 16 kg sawdust`: a load whose weight came first asks for no other.
   const first = slots.all.find((one) => one.cls === 'n' || one.cls === 'material' || one.cls === 'container');
   if (last.cls === 'material' && slots.get('container').length === 0 && first?.cls === 'n') return false;
@@ -735,6 +741,7 @@ function loose(
   if (nums.length === 0 || before.length > 1) return null;
   const material = materials[0]!;
   if (before.length === 1 && before[0]!.unit === null) return null;
+  if (nums.some((n) => isVolumeUnit(n.unit)) && nums.some((n) => !isVolumeUnit(n.unit))) return null;
   const items: Item[] = [];
   for (const n of nums) {
     if (n.to !== undefined || n.fraction) return null;
