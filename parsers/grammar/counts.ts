@@ -68,8 +68,6 @@ export const level: Reader = {
 
 export const sample: Reader = {
   rule: 'sample',
-  'toword',
-  'sink',
   on: ['sample'],
   read(tokens, scope) {
     const slots = take(tokens, SLOTS_2);
