@@ -212,7 +212,20 @@ const SLOTS_1 = [
   'halfway',
   'drum',
 ];
-const SLOTS_2 = ['sample', 'place', 'n', 'add', 'remove', 'lab', 'all', 'both', 'many', 'container', 'be', 'toword'];
+const SLOTS_2 = [
+  'sample',
+  'place',
+  'n',
+  'add',
+  'remove',
+  'lab',
+  'all',
+  'both',
+  'many',
+  'container',
+  'be',
+  'toword',
+];
 const SLOTS_3 = [
   'analyte',
   'lab',
