@@ -5,7 +5,11 @@ import { heldPile } from './matters/index.ts';
 
 /** What the reader could read and the book makes doubtful: asked about before it is stored. */
 export const doubtOf = (draft: Draft, record: FieldRecord): Doubt | null =>
-  sameCart(draft, record) ?? fullOrReady(record) ?? heldPile(draft, record);
+  sameCart(draft, record) ?? mustAsk(draft, record);
+
+/** What is asked about whatever way it comes in, an edited message included. */
+export const mustAsk = (draft: Draft, record: FieldRecord): Doubt | null =>
+  fullOrReady(record) ?? heldPile(draft, record);
 
 /** `pile 1 is finished`: full, or ready to use? The two are months apart. */
 function fullOrReady(record: FieldRecord): Doubt | null {

@@ -1,6 +1,7 @@
 import { readMessage } from '#parsers';
 import type { Entry, ParsedMessage } from '#records';
 import { decide, offerUndo, rememberLast } from './decide.ts';
+import { mustAsk } from './doubting.ts';
 import type { Draft } from './draft.ts';
 import { entryLine } from './entry-lines.ts';
 import { matters } from './matters/index.ts';
@@ -29,7 +30,7 @@ export function readRevision(draft: Draft): void {
   if (first) draft.happenedAt = first.sentAt;
   const context = readingContext(original);
   const parsed = readMessage(incoming.text, context);
-  if (old.length > 0 && isLineForLine(old, parsed)) {
+  if (old.length > 0 && isLineForLine(draft, old, parsed)) {
     replaceLines(draft, old, parsed);
     return;
   }
@@ -47,11 +48,18 @@ export function readRevision(draft: Draft): void {
 }
 
 /** Whether each record of the new text stands where a line of the same kind stood, and nothing else changed. */
-function isLineForLine(old: readonly Entry[], { records, doubts, requests, danger }: ParsedMessage): boolean {
+function isLineForLine(
+  draft: Draft,
+  old: readonly Entry[],
+  { records, doubts, requests, danger }: ParsedMessage,
+): boolean {
   return (
     doubts.length + requests.length + danger.length === 0 &&
     records.length === old.length &&
-    records.every((record, i) => record.kind === old[i]!.record.kind && old[i]!.held === null)
+    records.every(
+      (record, i) =>
+        record.kind === old[i]!.record.kind && old[i]!.held === null && mustAsk(draft, record) === null,
+    )
   );
 }
 

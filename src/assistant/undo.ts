@@ -15,7 +15,8 @@ export function undo(draft: Draft, numbers: readonly number[]): void {
       draft.lines.push(say('no-such-entry', { entry: { entry: number } }));
     else if (old.voidedBy !== null) {
       draft.lines.push(say('undone-already', { entry: { entry: number }, by: { entry: old.voidedBy } }));
-    } else if (!mayUndo(draft, old)) draft.lines.push(refusal(draft, old));
+    } else if (laysHold(draft, old) && !draft.mayDecide) draft.lines.push(say('coordinators-only'));
+    else if (!mayUndo(draft, old)) draft.lines.push(refusal(draft, old));
     else {
       draft.add({ kind: 'void', voids: number, why: 'undo' }, { voids: [number], happenedAt: draft.now });
       undone.push(old);
@@ -30,6 +31,10 @@ export function undo(draft: Draft, numbers: readonly number[]): void {
     );
   }
 }
+
+/** Whether a pile is on hold because of this line: to take it back would let the pile go. */
+const laysHold = (draft: Draft, entry: Entry): boolean =>
+  Object.values(draft.picture().batches).some(({ hold }) => hold?.entry === entry.number);
 
 /** Lines are taken back or changed by their author, or by a coordinator. */
 export const mayUndo = (draft: Draft, entry: Entry): boolean => {

@@ -71,6 +71,29 @@ describe('the gate', () => {
     expect(crew.ask('A?')).not.toMatch(/HELD/);
   });
 
+  test('no way around a hold: undo, an edit, or no pile named', () => {
+    const crew = start();
+    crew.ask('settings', { from: 'Bo', coordinator: true });
+    crew.ask('lab says salmonella in C');
+    expect(crew.ask('undo')).toMatch(/Only a coordinator/);
+    expect(crew.ask('C?')).toMatch(/HELD: Salmonella/);
+    const unnamed = crew.say('3 barrows of finished compost to the market');
+    expect(unnamed.replies[0]!.text).toMatch(/which pile\?/i);
+    expect(unnamed.replies[0]!.choices).toEqual(['pile A', 'pile B', 'Drop it']);
+    crew.say('3 barrows of compost from B to the market', { id: 'e1' });
+    const edited = crew.say('3 barrows of compost from C to the market', { id: 'e2', edits: 'e1' });
+    expect(edited.replies[0]!.text).toMatch(/pile C is on hold/);
+    expect(crew.lines().at(-1)).toMatchObject({ held: { why: 'held-pile' } });
+    expect(crew.ask('undo', { from: 'Bo' })).not.toMatch(/Only a coordinator/);
+  });
+
+  test('a message edited into "finished" is asked about as well', () => {
+    const crew = start();
+    crew.say('pile C is full', { id: 'f1' });
+    const edited = crew.say('pile C is finished', { id: 'f2', edits: 'f1' });
+    expect(edited.replies[0]!.text).toMatch(/full, or ready to use\?/);
+  });
+
   test('compost from a pile that is not proven is stored and remarked', () => {
     const crew = start();
     const reply = crew.ask('3 barrows of compost from B to the allotment');

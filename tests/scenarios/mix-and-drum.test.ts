@@ -26,6 +26,13 @@ describe('the mix of a day', () => {
     expect(mixed).toMatch(/squeeze/);
     expect(crew.ask('drum squeeze test just right')).toMatch(/right/);
     expect(crew.ask('mix')).toMatch(/about 57 % water \(52.60\)\. Chips are enough/);
+    const why = crew.ask('why');
+    expect(why).toMatch(
+      /Food scraps 48\.5 kg: 74 % water \(65–82\), C 48 %, N 3\.1 % of the dry mass \(from memory\)/,
+    );
+    expect(why).toMatch(/all the carbon over all the nitrogen, never a mean of ratios/);
+    expect(why).toMatch(/Taken: your own test until the next load/);
+    expect(why).toMatch(/Source: /);
     // The next load ends what the squeeze said.
     expect(crew.ask('cart 66.5 kg')).toMatch(/typical values/);
   });

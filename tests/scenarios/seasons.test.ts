@@ -114,6 +114,44 @@ describe('windrows', () => {
   });
 });
 
+describe('what readings alone show to be wrong', () => {
+  const SITE = { name: 'Long Acre', timeZone: 'Europe/London', piles: ['A'] };
+
+  test('hot again in curing, with no turn in between', () => {
+    const { on, sayOn } = season(SITE, '2026-05-01');
+    on(0, 'A 60 62');
+    on(5, 'turned A');
+    on(9, 'A 41 43');
+    on(16, 'A 38 40');
+    const again = sayOn(23, 'A 48 50');
+    expect(again.replies[0]!.text).toMatch(/Was it watered or mixed lately, or left alone\?/);
+    expect(sayOn(23, 'left alone', '09:05').replies[0]!.text).toMatch(
+      /it was not done before · let it cure on/,
+    );
+  });
+
+  test('hot again after a turn is what a turn does', () => {
+    const { on } = season(SITE, '2026-05-01');
+    on(0, 'A 60 62');
+    on(5, 'turned A');
+    on(9, 'A 41 43');
+    on(16, 'turned A');
+    expect(on(18, 'A 48 50')).not.toMatch(/watered or mixed/);
+  });
+
+  test('cold after three weeks asks what it feels like; a wet one is not watered', () => {
+    const { on } = season(SITE, '2026-05-01');
+    on(0, 'started pile A');
+    on(10, 'A 24 26');
+    expect(on(10, 'A 25 27', '10:00')).not.toMatch(/Squeeze/);
+    expect(on(22, 'A 24 26')).toMatch(/Squeeze a handful: does it drip, hold, or crumble\?/);
+    on(23, 'A is dripping');
+    const wet = on(24, 'A 23 25');
+    expect(wet).toMatch(/Likely too wet · add dry chips or leaves · add coarse chips · turn it/);
+    expect(wet).not.toMatch(/add water/);
+  });
+});
+
 describe('split and joined', () => {
   const SITE = { name: 'Two Gates', timeZone: 'Europe/London', piles: ['A', 'B'], ruleSet: 'vessel-3d' };
 

@@ -7,7 +7,9 @@ import { judge } from './judging.ts';
 /** Finished compost taken off a held pile waits for a coordinator; everybody else's word is not enough. */
 export function heldPile(draft: Draft, record: FieldRecord): Doubt | null {
   if (!leavesSite(record)) return null;
-  const batch = record.pile ? batchAt(draft.picture(), record.pile) : null;
+  const picture = draft.picture();
+  if (!record.pile) return fromWhichPile(picture, record);
+  const batch = batchAt(picture, record.pile);
   if (!batch?.hold) return null;
   return {
     record,
@@ -17,6 +19,19 @@ export function heldPile(draft: Draft, record: FieldRecord): Doubt | null {
       { say: 'allow', record },
       { say: 'not-taken', record: null },
     ],
+  };
+}
+
+/** Nobody said off which pile, and one is held: it may have been that one. */
+function fromWhichPile(picture: Picture, record: BookRecordOf<'removal'>): Doubt | null {
+  const places = Object.keys(picture.places);
+  if (!places.some((place) => batchAt(picture, place)?.hold)) return null;
+  const free = places.filter((place) => !batchAt(picture, place)?.hold);
+  return {
+    record,
+    why: 'no-place',
+    said: record.said ?? null,
+    choices: free.map((pile) => ({ say: pile, record: { ...record, pile } })),
   };
 }
 

@@ -17,6 +17,7 @@ import {
 import type { BookRecordOf, Entry } from '#records';
 import type { Draft } from '../draft.ts';
 import { type Arg, type Line, say } from '../say.ts';
+import { whyMix } from '../why/mix.ts';
 
 /** Loads of one day that were put together: what today's mix is made of. */
 export function loadsOf(picture: Picture, localDate: string): MixPart[] {
@@ -131,28 +132,4 @@ function addedArgs(add: readonly Added[]): Record<string, Arg> {
     material: { material: first?.material ?? 'wood-chips' },
     kg: { kg: first?.kg ?? 0, digits: 0 },
   };
-}
-
-/** The figures behind a mix: what went in, what was taken for it, and where that stands written. */
-export function whyMix(mix: Mix): Line[] {
-  const lines: Line[] = [
-    say('why-mix', {
-      loads: {
-        text: mix.materials
-          .map(({ material, kg }) => `${material} ${Math.round(kg * 10) / 10} kg`)
-          .join(' + '),
-      },
-    }),
-    say('why-formula', { formula: { term: mix.why.formula, of: 'formula' } }),
-  ];
-  if (mix.bulkKgPerM3 && mix.freeAirLikelyPct) {
-    lines.push(
-      say('why-mix-density', {
-        density: { kgPerM3Range: [mix.bulkKgPerM3.low, mix.bulkKgPerM3.high] },
-        air: { pctRange: [mix.freeAirLikelyPct.low, mix.freeAirLikelyPct.high] },
-      }),
-    );
-  }
-  for (const source of mix.why.sources.slice(0, 4)) lines.push(say('why-source', { text: { text: source } }));
-  return lines;
 }

@@ -1,9 +1,10 @@
 import { drumNow, drumRoom, type Picture, type Planned, plannedMix, siteLimits, usualKg } from '#core';
 import type { Request } from '#records';
 import type { Draft } from '../draft.ts';
-import { additionsOf, alsoAdd, correctionOf, loadsOf, mixLines, ownFigures, whyMix } from '../matters/mix.ts';
+import { additionsOf, alsoAdd, correctionOf, loadsOf, mixLines, ownFigures } from '../matters/mix.ts';
 import { containersOf } from '../reading-context.ts';
 import { say } from '../say.ts';
+import { whyMix } from '../why/mix.ts';
 
 /** What is planned, in the shape the reader hands it on. */
 type Expected = { container?: string; count?: number; kg?: number; material?: string };
