@@ -11,6 +11,7 @@ export type Reading = { a: number; b: number; items: Item[]; rule: string; slips
 export type Chunk = { a: number; b: number; left: number[] };
 
 const WINDOW = 36;
+const LONGEST = 400;
 const OWN_WORD = 'weigh-in of own word';
 /** Words that turn what stands behind them into no entry: denied, meant, conditional, asked, heard, paid. */
 const GATES = ['neg', 'intent', 'cond', 'ask', 'hearsay', 'money'] as const;
@@ -195,6 +196,9 @@ export function readSentence(
   vocabulary: Vocabulary,
   carry: Carry,
 ): SentenceResult {
+  // Nobody writes an entry so long without a full stop or a new line: left unread, at no cost.
+  if (tokens.length > LONGEST)
+    return { tokens, readings: [], chunks: [{ a: 0, b: tokens.length, left: [0] }] };
   const before = { ...carry };
   const first = readRuns(tokens, asked, context, carry);
   const result = weed(tokens, first);
