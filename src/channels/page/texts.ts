@@ -23,7 +23,6 @@ export const PAGE_TEXTS = [
   'keys-digits',
   'waiting',
   'sending',
-  'sent',
   'no-answer',
   'chosen',
   'offline',
