@@ -3,7 +3,7 @@ import type { Request, RequestName } from '#records';
 import { amend } from '../amend.ts';
 import type { Draft } from '../draft.ts';
 import { say } from '../say.ts';
-import { undoLast } from '../undo.ts';
+import { undo, undoLast } from '../undo.ts';
 import { accepts } from './accepts.ts';
 import { answer } from './answer.ts';
 import { closed } from './closed.ts';
@@ -37,7 +37,8 @@ const ANSWERS: Record<RequestName, Answer> = {
   help,
   status,
   history,
-  undo: (draft, request) => undoLast(draft, request.count ?? 1),
+  undo: (draft, request) =>
+    request.entry == null ? undoLast(draft, request.count ?? 1) : undo(draft, [request.entry]),
   amend: (draft, request) => amend(draft, request),
   done: duties,
   claim: duties,

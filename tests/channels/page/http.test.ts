@@ -92,7 +92,6 @@ describe('who came by a link', () => {
     'set emergency number 555',
     'set units lb F',
     'closed till 2 jan',
-    'every friday: check extinguishers',
     'share',
     'share new',
     'set page address https://heap.example.org',
@@ -127,7 +126,7 @@ describe('who came by a link', () => {
     const { phone, book, site, heard } = await yard();
     book.setMemo(site, 'home', { channel: 'terminal', chat: 'terminal' });
     const ana = phone();
-    const answer = await ana.say('someone is trapped in the drum');
+    const answer = await ana.say('arm caught in the drum');
     expect(answer.text).toMatch(/RED STOP/);
     expect(answer.text).not.toMatch(/reported/);
     expect((await ana.news()).body.replies).toEqual([]);

@@ -7,6 +7,7 @@ import { type Page, startPage } from '#channels/page';
 import { openBook } from '#logbook';
 import { Site } from '#records';
 import { makeWords } from '#wording';
+import type { News } from '../../../src/channels/page/wire.ts';
 import { homesOf, readTexts } from '../../../src/commands/parts.ts';
 
 const SITE = {
@@ -118,7 +119,7 @@ const phone = (address: string, token: string, id = randomBytes(24).toString('ba
     },
     news: async () => {
       const response = await fetch(`${address}api/news?after=0`, { headers });
-      return { status: response.status, body: (await response.json()) as Record<string, any> };
+      return { status: response.status, body: (await response.json()) as News };
     },
   };
 };

@@ -33,7 +33,7 @@ function takeLink(kept: Kept): boolean {
 }
 
 function makePage(store: Store, kept: Kept, allTexts: Record<Language, Texts>, slips: Slip[]) {
-  const log = by<HTMLOListElement>('log');
+  const list = by<HTMLOListElement>('slips');
   const field = by<HTMLTextAreaElement>('field');
   const shown = new Map<string, { mark: string; item: HTMLElement }>();
   let stopped: Trouble | null = null;
@@ -43,16 +43,12 @@ function makePage(store: Store, kept: Kept, allTexts: Record<Language, Texts>, s
   let timer = 0;
   let lastRow = 0;
 
-  const language = (): Language => {
-    const wanted = [
-      kept.language,
-      ...navigator.languages.map((each) => each.slice(0, 2)),
-      kept.board?.language,
-    ];
-    return (
-      LANGUAGES.find((each) => each === wanted.find((one) => LANGUAGES.includes(one as Language))) ?? 'en'
-    );
+  /** What was chosen here, else what the phone speaks; null where it is none of ours. */
+  const ownLanguage = (): Language | null => {
+    const wanted = [kept.language, ...navigator.languages.map((each) => each.slice(0, 2))];
+    return (wanted.find((one) => LANGUAGES.includes(one as Language)) as Language | undefined) ?? null;
   };
+  const language = (): Language => ownLanguage() ?? kept.board?.language ?? 'en';
   const texts = (): Texts => allTexts[language()];
   const who = () => ({ token: kept.token ?? '', phone: kept.phone! });
   const isHere = (slip: Slip): boolean => slip.site === null || slip.site === (kept.site ?? slip.site);
@@ -73,7 +69,7 @@ function makePage(store: Store, kept: Kept, allTexts: Record<Language, Texts>, s
     by('emergency-word').textContent = by('card').hidden ? t.emergency! : t['emergency-close']!;
     by('card').setAttribute('aria-label', t.emergency!);
     fillCard(by('card'), kept.board, t);
-    log.setAttribute('aria-label', t.log!);
+    by('log').setAttribute('aria-label', t.log!);
     by('empty').textContent = t.empty!;
     for (const [id, text] of [
       ['today', t.today],
@@ -132,7 +128,7 @@ function makePage(store: Store, kept: Kept, allTexts: Record<Language, Texts>, s
         const fresh = slipOf(slip, show);
         if (item) item.replaceWith(fresh);
         else if (after) after.after(fresh);
-        else log.prepend(fresh);
+        else list.prepend(fresh);
         item = fresh;
         shown.set(slip.key, { mark, item });
         grew = true;
@@ -144,7 +140,19 @@ function makePage(store: Store, kept: Kept, allTexts: Record<Language, Texts>, s
       item.remove();
       shown.delete(key);
     }
-    if (grew && atEnd) after?.scrollIntoView({ block: 'end' });
+    if (grew && atEnd && after) reveal(after);
+  }
+
+  /** Into the room between head and desk: from its start where it is taller than that. */
+  function reveal(item: Element | undefined): void {
+    if (!item) return;
+    const root = document.documentElement;
+    const covers = (each: Element | null): number =>
+      each && getComputedStyle(each).position === 'sticky' ? each.getBoundingClientRect().height : 0;
+    const [top, bottom] = [covers(document.querySelector('header')), covers(by('desk'))];
+    root.style.scrollPadding = `${top}px 0 ${bottom}px`;
+    const isTall = item.getBoundingClientRect().height > innerHeight - top - bottom;
+    item.scrollIntoView({ block: isTall ? 'start' : 'end' });
   }
 
   function showStop(): void {
@@ -153,7 +161,10 @@ function makePage(store: Store, kept: Kept, allTexts: Record<Language, Texts>, s
     const what = kept.token ? stopped : 'no-link';
     by('desk').hidden = what !== null;
     stop.hidden = what === null;
-    if (what === null) return;
+    if (what === null) {
+      stop.replaceChildren();
+      return;
+    }
     const [head, text] =
       what === 'link-ended'
         ? [t['ended-head'], t.ended]
@@ -202,7 +213,7 @@ function makePage(store: Store, kept: Kept, allTexts: Record<Language, Texts>, s
     });
     slips.push(slip);
     showSlips();
-    shown.get(slip.key)?.item.scrollIntoView({ block: 'end' });
+    reveal(shown.get(slip.key)?.item);
     void send();
   }
 
@@ -271,7 +282,7 @@ function makePage(store: Store, kept: Kept, allTexts: Record<Language, Texts>, s
       });
       slips.push(slip);
       showSlips();
-      shown.get(slip.key)?.item.scrollIntoView({ block: 'end' });
+      reveal(shown.get(slip.key)?.item);
       return;
     }
     if (heard.is === 'trouble') {
@@ -282,13 +293,13 @@ function makePage(store: Store, kept: Kept, allTexts: Record<Language, Texts>, s
     const last = slips.filter((slip) => slip.ask === ask && slip.state === 'sent' && isHere(slip)).at(-1);
     const show = { language: language(), timeZone: kept.board?.timeZone, now: Date.now() };
     tell(last ? filled(t['kept-answer'], { when: clock(last.typedAt, show) }) : t['no-kept-answer']!, true);
-    if (last) shown.get(last.key)?.item.scrollIntoView({ block: 'center' });
+    if (last) reveal(shown.get(last.key)?.item);
   }
 
   async function news(): Promise<void> {
     if (!kept.token) return;
     const asked = kept.token;
-    const heard = await newsOverLine(who(), kept.language ?? null, lastRow);
+    const heard = await newsOverLine(who(), ownLanguage(), lastRow);
     if (asked !== kept.token) return;
     if (heard.is === 'no-signal') return lost(heard.waitMs);
     if (heard.is === 'trouble') return end(heard.what);
@@ -379,6 +390,7 @@ function makePage(store: Store, kept: Kept, allTexts: Record<Language, Texts>, s
     by('emergency').addEventListener('click', () => {
       const card = by('card');
       card.hidden = !card.hidden;
+      document.body.classList.toggle('card-open', !card.hidden);
       by('emergency').setAttribute('aria-expanded', String(!card.hidden));
       by('emergency-word').textContent = card.hidden ? texts().emergency! : texts()['emergency-close']!;
       if (!card.hidden) scrollTo(0, 0);
@@ -405,6 +417,7 @@ function makePage(store: Store, kept: Kept, allTexts: Record<Language, Texts>, s
       if (!takeLink(kept)) return;
       stopped = null;
       void store.keep({ token: kept.token! });
+      showFixed();
       now();
     });
     addEventListener('online', now);

@@ -99,7 +99,7 @@ export function clock(at: number, show: Pick<Show, 'language' | 'timeZone' | 'no
   const zone = show.timeZone ? { timeZone: show.timeZone } : {};
   const day = (time: number) => new Date(time).toLocaleDateString('en-CA', zone);
   const time = new Date(at).toLocaleTimeString(show.language, {
-    hour: '2-digit',
+    hour: 'numeric',
     minute: '2-digit',
     ...zone,
   });
