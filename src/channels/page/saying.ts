@@ -2,16 +2,13 @@ import { z } from 'zod';
 import type { Incoming, Words } from '#assistant';
 import { Language } from '#records';
 import { volunteer } from './texts.ts';
-import type { Said } from './wire.ts';
+import { HIDING, type Said } from './wire.ts';
 
 export const CHANNEL = 'page';
 
 const LONGEST_TEXT = 4000;
 const LONGEST_NAME = 40;
 const OLDEST_MS = 14 * 86_400_000;
-
-/** Marks that turn the direction of what follows, and control characters: in a log they only hide what stands there. */
-const HIDING = /[\u0000-\u0008\u000b-\u001f\u007f-\u009f\u061c\u200e\u200f\u202a-\u202e\u2066-\u2069\ufeff]/g;
 
 const Shape = z.object({
   key: z.string().regex(/^[\w-]{8,64}$/),

@@ -47,3 +47,7 @@ export type Trouble =
   | 'not-readable'
   | 'too-many'
   | 'ours';
+
+/** Marks that turn the direction of what follows, and control characters: in a log they only hide what stands there. */
+export const HIDING =
+  /[\u0000-\u0008\u000b-\u001f\u007f-\u009f\u061c\u200e\u200f\u202a-\u202e\u2066-\u2069\ufeff]/g;

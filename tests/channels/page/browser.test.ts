@@ -206,6 +206,7 @@ describe.skipIf(!hasBrowser)('the page in a browser', () => {
     await tab.locator('.slip').first().waitFor();
     await write(tab, 'cart 61.5');
     await replied(tab, '45.5 kg net');
+    expect(await tab.locator('.typed').first().textContent()).toContain(`${nasty} kcab <script>`);
     expect(await tab.locator('#log img, #log script, #log i, header b, #about img').count()).toBe(0);
     expect(await tab.title()).not.toBe('1');
     expect(await tab.locator('#site').textContent()).toBe('Ferry <b>Lane</b> "x"');

@@ -1,4 +1,4 @@
-import type { News, Trouble } from '../wire.ts';
+import { HIDING, type News, type Trouble } from '../wire.ts';
 import { newsOverLine, pictureOverLine, random, sayOverLine } from './line.ts';
 import { type Kept, openStore, type Slip, type Store } from './store.ts';
 import { by, clock, fillCard, filled, made, type Show, slipOf, type Texts } from './view.ts';
@@ -114,7 +114,7 @@ function makePage(store: Store, kept: Kept, allTexts: Record<Language, Texts>, s
     const here = slips.filter(isHere);
     by('empty').hidden = here.length > 0 || stopped !== null || !kept.token;
     let after: Element | null = null;
-    const atEnd = innerHeight + scrollY >= document.documentElement.scrollHeight - 120;
+    const atEnd = innerHeight + scrollY >= document.documentElement.scrollHeight - 320;
     let grew = false;
     for (const slip of here) {
       const open = slip.replies.some(
@@ -372,7 +372,7 @@ function makePage(store: Store, kept: Kept, allTexts: Record<Language, Texts>, s
   function listen(): void {
     by('say').addEventListener('submit', (event) => {
       event.preventDefault();
-      const text = field.value.trim();
+      const text = field.value.replace(HIDING, '').trim();
       if (!text) return;
       field.value = '';
       field.inputMode = 'text';
@@ -397,7 +397,7 @@ function makePage(store: Store, kept: Kept, allTexts: Record<Language, Texts>, s
     });
     by('name-form').addEventListener('submit', (event) => {
       event.preventDefault();
-      const name = by<HTMLInputElement>('name').value.trim();
+      const name = by<HTMLInputElement>('name').value.replace(HIDING, '').trim();
       void called(name || null);
     });
     by('name-skip').addEventListener('click', () => void called(null));
@@ -429,9 +429,9 @@ function makePage(store: Store, kept: Kept, allTexts: Record<Language, Texts>, s
 
   async function called(name: string | null): Promise<void> {
     kept.name = name;
-    await store.keep({ name });
     showFixed();
     field.focus();
+    await store.keep({ name });
   }
 
   function stayUpToDate(): void {
