@@ -38,7 +38,7 @@ describe('a bay from the first load to the market', () => {
     );
     const why = on(6, 'why', '09:05');
     expect(why).toMatch(/rule vessel-3d: 55 °C or more for 3 days; the lowest point at 30 cm to 61 cm deep/);
-    expect(why).toMatch(/Counted 3 days, since Tue 5 May/);
+    expect(why).toMatch(/Counted 3 of 3 days, since Tue 5 May/);
     expect(why).toMatch(/Source: 40 CFR 503 Appendix B/);
     expect(why).toMatch(/Taken: all of it was inside the whole time/);
     on(8, 'turned bay 1');
@@ -247,7 +247,7 @@ describe('a drum fed every day', () => {
     // 2 m³ of chips at 290 kg/m³ is 580 kg; 480 kg went in five days: 100 kg at 96 a day.
     const left = on(4, 'how many chips left?', '10:00');
     expect(left).toMatch(
-      /about 345 L left \(about 100 kg\)\.\nAbout 1 days left at the present use .*Order now/,
+      /about 345 L left \(about 100 kg\)\.\nAbout 1 day left at the present use .*Order now/,
     );
     expect(on(4, 'why', '10:01')).toMatch(/Use: about 96 kg a day/);
   });

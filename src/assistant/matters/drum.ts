@@ -154,7 +154,7 @@ function levelLines(draft: Draft, record: BookRecordOf<'level'>): Line[] {
   return [
     say(room > 0 ? 'drum-level-room' : 'drum-level-full', {
       litres: { litres: Math.round(now.litres / 10) * 10 },
-      kg: { kg: Math.round(now.kg / 10) * 10 },
+      kg: { kg: Math.round(now.kg / 10) * 10, digits: 0 },
       room: { litres: Math.round(room / 10) * 10 },
     }),
   ];

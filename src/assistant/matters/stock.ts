@@ -19,11 +19,11 @@ export function stockLines(draft: Draft, material: string, asked: boolean): Line
   const what = {
     material: { material },
     litres: { litres: Math.round(now.litres) },
-    kg: { kg: Math.round(now.kg) },
+    kg: { kg: now.kg, digits: 0 },
   };
   if (now.short) return [say('stock-short', what)];
   const lines: Line[] = asked ? [say('stock-left', what)] : [];
-  draft.why.push(say('why-stock', { kg: { kg: Math.round((now.usePerDayKg ?? 0) * 10) / 10 } }));
+  draft.why.push(say('why-stock', { kg: { kg: now.usePerDayKg ?? 0, digits: 1 } }));
   const { daysLeft } = now;
   if (!daysLeft) {
     lines.push(say('stock-no-use', what));
@@ -32,7 +32,7 @@ export function stockLines(draft: Draft, material: string, asked: boolean): Line
   lines.push(
     say('stock-days', {
       ...what,
-      days: { number: Math.floor(daysLeft.typical), digits: 0 },
+      days: { count: Math.floor(daysLeft.typical) },
       low: { number: Math.floor(daysLeft.low), digits: 0 },
       high: { number: Number.isFinite(daysLeft.high) ? Math.ceil(daysLeft.high) : 0, digits: 0 },
       hasHigh: { text: Number.isFinite(daysLeft.high) ? 'yes' : 'no' },

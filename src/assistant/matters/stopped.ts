@@ -12,6 +12,7 @@ export function stoppedSays({ steps }: StoppedAdvice): Line[] {
   const hours = call?.code === 'call-at' ? (call.args.afterHours ?? null) : null;
   lines.push(
     say('stopped-loads', {
+      log: { say: say('log-reading', { place: { place: 'drum' }, celsius: { celsius: 55 } }) },
       whom: { text: String(whom ?? '') },
       has: { text: whom ? 'yes' : 'no' },
       hours: { number: Number(hours ?? 0), digits: 1 },

@@ -28,7 +28,7 @@ export function drumStatus(draft: Draft, name: string): Line[] {
   const now = drumNow(drum, draft.now, rules);
   const feed = feedOfDrum(context, drum);
   const due = dischargeDue(drum, draft.now, { feedLitresPerDay: feed?.litres ?? null }, rules);
-  const fed: Say[] = feed ? [say('drum-feed', { kg: { kg: Math.round(feed.kg) } })] : [];
+  const fed: Say[] = feed ? [say('drum-feed', { kg: { kg: feed.kg, digits: 0 } })] : [];
   if (due) {
     fed.push(
       say(due.inDays < 1 ? 'drum-due-now' : 'drum-due', {
@@ -37,7 +37,7 @@ export function drumStatus(draft: Draft, name: string): Line[] {
       }),
     );
   }
-  draft.why.push(say('why-drum', { kg: { kg: Math.round(now.kg) } }), ...now.why.sources.map(sourceLine));
+  draft.why.push(say('why-drum', { kg: { kg: now.kg, digits: 0 } }), ...now.why.sources.map(sourceLine));
   return [
     drumHead(drum, now),
     ...(now.oldest ? [stayLine(now)] : []),
@@ -52,7 +52,7 @@ export function drumStatus(draft: Draft, name: string): Line[] {
 /** How full, in one line; the range where the loads alone say it. */
 export function drumHead(drum: DrumPicture, now: DrumNow): Line {
   if (now.loads.length === 0 && !now.byLevel) return say('drum-empty', { place: { place: drum.name } });
-  const holds = say('drum-holds', { place: { place: drum.name }, kg: { kg: Math.round(now.kg) } });
+  const holds = say('drum-holds', { place: { place: drum.name }, kg: { kg: now.kg, digits: 0 } });
   if (!now.fillPct) return [holds, say('drum-no-volume')];
   const { typical, low, high } = now.fillPct;
   return [

@@ -52,7 +52,7 @@ function traceLines(place: string, { received, intake, kin }: ReturnType<typeof 
         to: { text: to ?? '—' },
         entry: { entry },
         date: { date: localDate },
-        amount: kg !== null ? { kg } : litres !== null ? { litres } : { text: '' },
+        amount: kg !== null ? { kg, digits: 1 } : litres !== null ? { litres } : { text: '' },
       }),
   );
   lines.push(went.length > 0 ? [say('trace-went'), ...went] : say('trace-nobody'));
@@ -60,7 +60,7 @@ function traceLines(place: string, { received, intake, kin }: ReturnType<typeof 
     ({ source, from, to, kg }): Say =>
       say('trace-source', {
         source: { source },
-        kg: { kg: Math.round(kg * 10) / 10 },
+        kg: { kg, digits: 1 },
         from: { date: from },
         to: { date: to },
         one: { text: from === to ? 'yes' : 'no' },

@@ -43,6 +43,7 @@ function whyProof(place: string, proof: Sanitising): Line[] {
     }),
     say('why-counted', {
       counted: { number: Math.floor(proof.counted), digits: 0 },
+      needed: { number: proof.needed, digits: 0 },
       unit: { term: proof.unit, of: 'unit' },
       since: proof.since ? { date: proof.since.localDate } : { text: '' },
       has: { text: proof.since ? 'yes' : 'no' },

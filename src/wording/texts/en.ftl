@@ -664,7 +664,7 @@ reason-short-circuit = some runs through sooner
 reason-prove-in-closed-pile = prove it in the closed pile
 why-rule = { CAP($place) }, rule { $rule }: { $level } or more for { $needed } { $unit }; the lowest point at { $from } to { $to } deep decides.
 why-counted = { $has ->
-    [yes] Counted { $counted } { $unit }, since { $since }.
+    [yes] Counted { $counted } of { $needed } { $unit }, since { $since }.
    *[no] Nothing counts yet.
   }
 why-reason = Because: { $reason }.
@@ -837,7 +837,7 @@ complaint-how = Send "note: …" with #{ $entry }. Keep the complainer's name ou
 stopped-people = Nobody inside or reaching in, everybody clear, guards on. Locks and tags stay till their owner takes them off; your procedure decides.
 stopped-jam = A jam comes loose with force: leave it to trained people.
 stopped-power = Ask the power company or an electrician; do not open any panel.
-stopped-loads = No new loads. Log the hour and "drum 52"; watch heat and smell. Call { $has ->
+stopped-loads = No new loads. Log the hour and the heat ("{ $log }"); watch heat and smell. Call { $has ->
     [yes] { $whom }
    *[no] a coordinator
   }{ $hasHours ->
@@ -889,7 +889,10 @@ stock-unknown = { CAP($material) }: never counted here. Send "{ $material } down
 stock-left = { CAP($material) }: about { $litres } left (about { $kg }).
 stock-short = { CAP($material) }: more was used than the book knows of. Count it: "{ $material } down to 2 m3".
 stock-no-use = No use in the last two weeks, so no days to give.
-stock-days = About { $days } days left at the present use ({ $low }{ $hasHigh ->
+stock-days = About { $days ->
+    [one] 1 day
+   *[other] { $days } days
+  } left at the present use ({ $low }{ $hasHigh ->
     [yes] {" "}to { $high }
    *[no] {" "}or more
   }).{ $order ->
@@ -921,7 +924,7 @@ gap-lab-missing = { $count ->
    *[other] { $count } laboratory results missing
   }
 gap-lab-without-sample = result #{ $entry } belongs to no sample
-gap-problem = { $topic } is open (#{ $entry })
+gap-problem = open: { $topic } (#{ $entry })
 gap-not-ready = { $count ->
     [one] 1 sign of being ready missing
    *[other] { $count } signs of being ready missing

@@ -644,7 +644,7 @@ reason-short-circuit = una parte pasa antes
 reason-prove-in-closed-pile = se prueba en la pila cerrada
 why-rule = { CAP($place) }, regla { $rule }: { $level } o más durante { $needed } { $unit }; decide el punto más bajo entre { $from } y { $to }.
 why-counted = { $has ->
-    [yes] Contado: { $counted } { $unit }, desde { $since }.
+    [yes] Contado: { $counted } de { $needed } { $unit }, desde { $since }.
    *[no] Aún no cuenta nada.
   }
 why-reason = Porque: { $reason }.
@@ -817,7 +817,7 @@ complaint-how = Envíe «nota: …» con #{ $entry }. El nombre de quien se quej
 stopped-people = Nadie dentro ni metiendo el brazo, todos lejos, guardas puestas. Candados: solo los quita quien los puso; decide su procedimiento.
 stopped-jam = Un atasco se suelta con fuerza: déjelo al personal formado.
 stopped-power = Pregunte a la compañía o a un electricista; no abra ningún tablero.
-stopped-loads = Sin cargas nuevas. Anote la hora y «tambor 52»; vigile calor y olor. Llame a { $has ->
+stopped-loads = Sin cargas nuevas. Anote la hora y el calor («{ $log }»); vigile calor y olor. Llame a { $has ->
     [yes] { $whom }
    *[no] un coordinador
   }{ $hasHours ->
@@ -870,7 +870,10 @@ stock-unknown = { CAP($material) }: nunca contado aquí. Envíe «quedan 2 m3 de
 stock-left = { CAP($material) }: quedan unos { $litres } (unos { $kg }).
 stock-short = { CAP($material) }: se usó más de lo que sabe el libro. Cuente: «quedan 2 m3 de { $material }».
 stock-no-use = Sin uso en dos semanas, así que no hay días que dar.
-stock-days = Unos { $days } días al ritmo actual ({ $low }{ $hasHigh ->
+stock-days = Para { $days ->
+    [one] 1 día
+   *[other] { $days } días
+  } al ritmo actual ({ $low }{ $hasHigh ->
     [yes] {" "}a { $high }
    *[no] {" "}o más
   }).{ $order ->
@@ -902,7 +905,7 @@ gap-lab-missing = { $count ->
    *[other] faltan { $count } resultados de laboratorio
   }
 gap-lab-without-sample = el resultado #{ $entry } no tiene muestra
-gap-problem = { $topic } sigue abierto (#{ $entry })
+gap-problem = sigue abierto: { $topic } (#{ $entry })
 gap-not-ready = { $count ->
     [one] falta 1 señal de madurez
    *[other] faltan { $count } señales de madurez

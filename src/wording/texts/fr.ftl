@@ -610,7 +610,7 @@ heat-rise = { CAP($place) } : { $rise } de plus que l'air ({ $ambient }).
 heat-near-ambient = { CAP($place) } : { $rise } de plus que l'air ({ $ambient }), près de l'ambiant.
 heat-just-turned = { CAP($place) } { $celsius } : brassé il y a moins d'un jour, une valeur basse ne dit encore rien. Relevez demain.
 proof-met = { CAP($place) } : { $counted } sur { $needed } { $unit } au chaud. Durée et température atteintes sur ces lectures ; votre autorité décide.
-proof-not-yet = { CAP($place) } : { $counted } { $unit } chauds sur { $needed }. Prochain relevé au plus tard { $date }, sinon le compte s'arrête.
+proof-not-yet = { CAP($place) } : { $counted } sur { $needed } { $unit } au chaud. Prochain relevé au plus tard { $date }, sinon le compte s'arrête.
 proof-none = { CAP($place) } : 0 sur { $needed } { $unit } au chaud pour l'instant.
 proof-cannot-show = { CAP($place) } : pas montrable avec ces lectures ({ $counted } sur { $needed } { $unit }).
 regulator-decides = Votre autorité décide ; ceci n'est que ce que montre le cahier.
@@ -621,7 +621,7 @@ proof-turns = brassages { $counted } sur { $needed }
 reason-no-readings = aucun relevé encore
 reason-not-at-depth = aucun relevé entre { $fromCm } et { $toCm } de profondeur
 reason-in-doubt = { $readings } relevés douteux depuis { $since } : la sonde a échoué à sa vérification
-reason-too-short = { $counted } { $unit } de suite sur { $needed }
+reason-too-short = { $counted } sur { $needed } { $unit } de suite
 reason-turns-short = { $counted } brassages à chaud sur { $needed }
 reason-mean-too-low = la moyenne est de { $meanCelsius } ; il faut plus de { $aboveCelsius }
 reason-low = { $celsius } ({ $localDate }) est sous { $levelCelsius }
@@ -644,7 +644,7 @@ reason-short-circuit = une partie passe plus vite
 reason-prove-in-closed-pile = à prouver dans le tas fermé
 why-rule = { CAP($place) }, règle { $rule } : { $level } ou plus pendant { $needed } { $unit } ; le point le plus bas entre { $from } et { $to } décide.
 why-counted = { $has ->
-    [yes] Compté : { $counted } { $unit }, depuis { $since }.
+    [yes] Compté : { $counted } sur { $needed } { $unit }, depuis { $since }.
    *[no] Rien ne compte encore.
   }
 why-reason = Parce que : { $reason }.
@@ -817,7 +817,7 @@ complaint-how = Envoyez « note: … » avec #{ $entry }. Le nom du plaignant re
 stopped-people = Personne dedans ni le bras dedans, tout le monde à l'écart, protecteurs en place. Cadenas : leur poseur seul les ôte ; votre procédure décide.
 stopped-jam = Un blocage se libère avec force : laissez-le au personnel formé.
 stopped-power = Demandez au fournisseur ou à un électricien ; n'ouvrez aucun tableau.
-stopped-loads = Plus d'apports. Notez l'heure et « tambour 52 » ; surveillez chaleur et odeur. Appelez { $has ->
+stopped-loads = Plus d'apports. Notez l'heure et la chaleur (« { $log } ») ; surveillez chaleur et odeur. Appelez { $has ->
     [yes] { $whom }
    *[no] un responsable
   }{ $hasHours ->
@@ -870,7 +870,10 @@ stock-unknown = { CAP($material) } : jamais compté ici. Envoyez « { $material 
 stock-left = { CAP($material) } : il reste environ { $litres } (environ { $kg }).
 stock-short = { CAP($material) } : on en a pris plus que le cahier n'en connaît. Comptez : « reste 2 m3 de { $material } ».
 stock-no-use = Aucun usage depuis deux semaines, donc pas de jours à donner.
-stock-days = Environ { $days } jours au rythme actuel ({ $low }{ $hasHigh ->
+stock-days = Environ { $days ->
+    [one] 1 jour
+   *[other] { $days } jours
+  } au rythme actuel ({ $low }{ $hasHigh ->
     [yes] {" "}à { $high }
    *[no] {" "}ou plus
   }).{ $order ->
@@ -902,7 +905,7 @@ gap-lab-missing = { $count ->
    *[other] { $count } résultats de laboratoire manquent
   }
 gap-lab-without-sample = le résultat #{ $entry } n'a pas d'échantillon
-gap-problem = { $topic } encore ouvert (#{ $entry })
+gap-problem = encore ouvert : { $topic } (#{ $entry })
 gap-not-ready = { $count ->
     [one] 1 signe de maturité manque
    *[other] { $count } signes de maturité manquent
