@@ -7,6 +7,7 @@ import type { AddMore, Draft } from './draft.ts';
 import { safetyCard, withoutMedicalDetail } from './emergency.ts';
 import { languageFor, rememberSpoken } from './language.ts';
 import { makePictures } from './pictures.ts';
+import { pictureOf } from './pictures-of/drawing.ts';
 import type {
   Book,
   Incoming,
@@ -247,7 +248,7 @@ export function makeAssistant(parts: {
             label: words.label(choice.say, draft.manner),
             act: choice.act,
           })),
-          picture: draft.drawing,
+          picture: pictureOf(draft.drawing, { words, manner: draft.manner, complain }),
           file: draft.file,
         }),
       );
@@ -308,7 +309,11 @@ export function makeAssistant(parts: {
       for (const { id } of book.sites()) {
         if (site !== undefined && id !== site) continue;
         const picture = pictures.now(id);
-        rows.push(...book.write(() => duePosts({ book, words, siteId: id, picture, now, homes: homes(id) })));
+        rows.push(
+          ...book.write(() =>
+            duePosts({ book, words, complain, siteId: id, picture, now, homes: homes(id) }),
+          ),
+        );
       }
       return rows;
     },

@@ -1,5 +1,6 @@
 import type { Picture } from '#core';
 import type { Assumption, BookRecord, Doubt, Entry, NewEntry } from '#records';
+import type { Drawing } from './pictures-of/drawing.ts';
 import type { Book, ChoiceAct, Incoming, Manner, Person, PictureSpec, PostAbout } from './ports.ts';
 import type { Line, Say } from './say.ts';
 
@@ -31,7 +32,8 @@ export type Draft = {
   voided: number[];
   lines: Line[];
   choices: { say: Say; act: ChoiceAct }[];
-  drawing: PictureSpec | null;
+  /** The picture that goes with the reply, where one was asked for; worked out when all lines are in. */
+  drawing: PictureSpec | (() => Drawing | null) | null;
   file: { name: string; text: string } | null;
   posts: Post[];
   /** How the answer came about, for `why`. */

@@ -1,7 +1,9 @@
 import { addDays, instantOf, localDateOf, type Picture, weekdayOf, weekOf } from '#core';
-import type { Home } from './assistant.ts';
+import type { Complain, Home } from './assistant.ts';
 import { fansOff } from './matters/drum.ts';
-import type { Book, Manner, OutgoingRow, PostAbout, Words } from './ports.ts';
+import { pictureOf } from './pictures-of/drawing.ts';
+import { weekDrawing } from './pictures-of/week.ts';
+import type { Book, Manner, OutgoingRow, PictureSpec, PostAbout, Words } from './ports.ts';
 import { morningLines } from './requests/today.ts';
 import { weekLines } from './requests/totals.ts';
 import { type Line, say } from './say.ts';
@@ -10,6 +12,7 @@ import { type Settings, settingsOf } from './settings-of.ts';
 type Parts = {
   book: Book;
   words: Words;
+  complain: Complain;
   siteId: number;
   picture: Picture;
   now: string;
@@ -98,7 +101,11 @@ function postWeek(parts: Parts, settings: Settings, weekFrom: string): OutgoingR
     parts.book,
   );
   parts.book.setMemo(parts.siteId, key, { at: parts.now, totalKg });
-  return putOut(parts, manner, 'week', lines, weekFrom);
+  const drawing = pictureOf(() => weekDrawing(parts.picture, weekFrom, parts.now, manner), {
+    ...parts,
+    manner,
+  });
+  return putOut(parts, manner, 'week', lines, weekFrom, drawing);
 }
 
 function postMorning(parts: Parts, settings: Settings, date: string): OutgoingRow[] {
@@ -128,6 +135,7 @@ function putOut(
   about: PostAbout,
   lines: Line[],
   weekFrom: string | null,
+  picture: PictureSpec | null = null,
 ): OutgoingRow[] {
   const text = parts.words.text(lines, manner);
   return parts.homes.map((home) =>
@@ -141,7 +149,7 @@ function putOut(
       private: false,
       text,
       choices: [],
-      picture: null,
+      picture,
       file: null,
       createdAt: parts.now,
     }),

@@ -25,6 +25,10 @@ export type Arg =
   | { tonnes: number }
   /** A local date: `2026-06-17`, with or without a clock time. */
   | { date: string }
+  /** A local date in a picture, where room is short: `17 Jun`; its weekday, `Wed`; its month, `Jun`. */
+  | { day: string }
+  | { weekday: string }
+  | { month: string }
   | { clock: string }
   | { place: string }
   | { material: string }

@@ -1,6 +1,7 @@
 import { existsSync } from 'node:fs';
 import { userInfo } from 'node:os';
 import { parseArgs } from 'node:util';
+import { say } from '#assistant';
 import { startTerminal, type Terminal } from '#channels/terminal';
 import type { OpenedBook } from '#logbook';
 import { Site } from '#records';
@@ -65,7 +66,12 @@ export async function run(args: string[]): Promise<number> {
       },
       now,
       name: userName(),
-      drawn: drawAsText,
+      drawn: drawAsText(path, (saved) => {
+        const { site: how } = book.siteById(site);
+        const manner = { ...how, language: how.languages[0] ?? 'en', today: now().slice(0, 10) };
+        return words.label(say('chart-saved', { path: { text: saved } }), manner);
+      }),
+      complain,
     });
     const backups = dailyBackup(book, path, warn);
     const tidy = () => {

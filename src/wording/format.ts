@@ -46,6 +46,21 @@ export function day(date: string, how: Manner): string {
   return text.replaceAll('.', '').replace(/^(\p{L}+),/u, '$1');
 }
 
+const bare = (date: string, options: Intl.DateTimeFormatOptions, how: Manner): string =>
+  dateFormat(localeOf(how), options)
+    .format(new Date(`${date.slice(0, 10)}T00:00:00Z`))
+    .replaceAll('.', '');
+
+/** `23 Nov`: for pictures, where the room is short. */
+export const shortDay = (date: string, how: Manner): string =>
+  bare(date, { day: 'numeric', month: 'short' }, how);
+
+/** `Mon`. */
+export const weekday = (date: string, how: Manner): string => bare(date, { weekday: 'short' }, how);
+
+/** `Nov`. */
+export const month = (date: string, how: Manner): string => bare(date, { month: 'short' }, how);
+
 /** Whole days from one local date to another. */
 export const daysFrom = (from: string, to: string): number =>
   Math.round(

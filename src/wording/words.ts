@@ -119,6 +119,9 @@ export function makeWords(
     }
     if ('number' in arg) return as.number(arg.number, arg.digits ?? 2, how);
     if ('date' in arg) return date(voice, arg.date, how);
+    if ('day' in arg) return as.shortDay(arg.day, how);
+    if ('weekday' in arg) return as.weekday(arg.weekday, how);
+    if ('month' in arg) return as.month(arg.month, how);
     if ('clock' in arg) return arg.clock;
     if ('place' in arg) return place(voice, arg.place);
     if ('material' in arg) return term(voice, 'material', arg.material);

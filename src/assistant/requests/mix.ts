@@ -2,6 +2,7 @@ import { drumNow, drumRoom, type Picture, type Planned, plannedMix, siteLimits, 
 import type { Request } from '#records';
 import type { Draft } from '../draft.ts';
 import { additionsOf, alsoAdd, correctionOf, loadsOf, mixLines, ownFigures } from '../matters/mix.ts';
+import { mixDrawing } from '../pictures-of/mix.ts';
 import { containersOf } from '../reading-context.ts';
 import { say } from '../say.ts';
 import { whyMix } from '../why/mix.ts';
@@ -23,6 +24,7 @@ export function mix(draft: Draft, request: Request): void {
   }
   const correction = correctionOf(draft.picture(), draft.today, parts, draft.now);
   draft.lines.push(...mixLines(correction));
+  draft.drawing ??= () => mixDrawing(correction, siteLimits(draft.picture(), draft.today, draft.now));
   draft.why.push(...whyMix(correction.before));
 }
 

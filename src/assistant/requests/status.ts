@@ -5,6 +5,7 @@ import { holdWhy } from '../matters/gate.ts';
 import { airNow } from '../matters/heat.ts';
 import { bandOf, type Judged, judge } from '../matters/judging.ts';
 import { proofLine } from '../matters/proof-lines.ts';
+import { heatDrawing } from '../pictures-of/heat.ts';
 import { type Line, type Say, say } from '../say.ts';
 import { whyPile } from '../why/pile.ts';
 import { drumHead, drumStatus } from './drum-status.ts';
@@ -22,8 +23,10 @@ export function status(draft: Draft, request: Request): void {
   }
   if (place !== null) {
     const batch = batchAt(picture, place);
-    if (batch) draft.lines.push(...pileStatus(draft, place, batch));
-    else draft.lines.push(notThere(draft, place));
+    if (batch) {
+      draft.lines.push(...pileStatus(draft, place, batch));
+      draft.drawing ??= () => heatDrawing({ ...draft, picture: draft.picture() }, place, batch);
+    } else draft.lines.push(notThere(draft, place));
     return;
   }
   const places = Object.keys(picture.places);

@@ -11,6 +11,8 @@ import {
 } from '#core';
 import type { Request } from '#records';
 import type { Draft } from '../draft.ts';
+import { weekDrawing } from '../pictures-of/week.ts';
+import { yearDrawing } from '../pictures-of/year.ts';
 import type { Book } from '../ports.ts';
 import { type Line, type Say, say } from '../say.ts';
 
@@ -25,6 +27,7 @@ export function week(draft: Draft, request: Request): void {
   const from = asked ? weekOf(asked, picture.base.weekStarts) : last ? addDays(running, -7) : running;
   const when = { at: draft.now, localDate: draft.today };
   draft.lines.push(...weekLines(picture, from, when, draft.book).lines);
+  draft.drawing ??= () => weekDrawing(draft.picture(), from, draft.now, draft.manner);
 }
 
 /** The summary of a week, in lines; with its total, so that a later change can say what it changed. */
@@ -225,6 +228,7 @@ function doneLines(report: WeekReport): Line[] {
 export function year(draft: Draft): void {
   const report = yearSoFar(draft.picture(), draft.today);
   draft.lines.push(...yearLines(report));
+  draft.drawing ??= () => yearDrawing(draft.picture(), draft.manner);
   if (report.forecastKg) {
     draft.why.push(say('why-year', { weeks: { count: report.weeksUsed } }));
   }

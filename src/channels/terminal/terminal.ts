@@ -1,4 +1,4 @@
-import type { Assistant, Book, OutgoingRow, PictureSpec } from '#assistant';
+import type { Assistant, Book, Complain, OutgoingRow, PictureSpec } from '#assistant';
 
 const CHANNEL = 'terminal';
 const CHAT = 'terminal';
@@ -19,8 +19,10 @@ type Parts = {
   prompt: () => void;
   now: () => string;
   name: string;
-  /** A picture in characters, where it can be one. */
-  drawn?: (picture: PictureSpec) => Promise<string | null>;
+  /** A picture in characters, or where it was saved; `row` is the reply that it goes with. */
+  drawn?: (picture: PictureSpec, row: number) => Promise<string | null>;
+  /** Told of a picture that could not be drawn or saved; its words are printed in its place. */
+  complain?: Complain;
 };
 
 /** Starts reading lines at once, so that nothing piped in is lost. */
@@ -39,10 +41,20 @@ export function startTerminal(parts: Parts): Terminal {
   async function printWaiting(): Promise<void> {
     for (const row of book.waiting(CHANNEL, 100)) {
       await print(shown(row));
-      const picture = row.picture ? await parts.drawn?.(row.picture) : null;
+      const picture = await pictured(row);
       if (picture) await print(picture);
       if (row.about === null) last = row;
       book.markSent([{ id: row.id, sentAs: `t${row.id}` }], now());
+    }
+  }
+
+  async function pictured(row: OutgoingRow): Promise<string | null> {
+    if (!row.picture) return null;
+    try {
+      return (await parts.drawn?.(row.picture, row.id)) ?? null;
+    } catch (error) {
+      parts.complain?.('a picture could not be drawn or saved', error);
+      return row.picture.alt;
     }
   }
 

@@ -1268,3 +1268,89 @@ feedback-dirty = { $source }: { $dirty } of { $loads } carts dirty in 30 days{ $
     [yes] , mostly { $found }
    *[no] {""}
   }.
+
+## Pictures
+
+chart-number = { $value }
+chart-day = { $day }
+chart-weekday = { $day }
+chart-month = { $day }
+chart-mass = { $kg }
+chart-tonnes = { $tonnes }
+chart-source = { $source }
+chart-source-none = no source said
+chart-source-others = { $count } others
+chart-axis-date = date
+chart-axis-month = month
+chart-axis-temperature = temperature, °{ $unit }
+chart-axis-mass-day = { $unit } in a day
+chart-axis-mass-week = { $unit } in a week
+chart-axis-year = { $unit } in, since the year began
+chart-axis-moisture = water, % of the mass
+chart-axis-cn = C:N
+chart-heat-title = { CAP($place) }: hottest { $high }
+chart-heat-title-rise = { CAP($place) }: { $rise } over ambient
+chart-heat-title-near = { CAP($place) }: { $rise } over ambient, near it now
+chart-heat-title-near-on = { CAP($place) }: { $rise } over ambient, near it about { $day }
+chart-heat-last = last read { $date }: { $low } to { $high }
+chart-heat-last-one = last read { $date }: { $high }
+chart-heat-proof-met = { $counted } of { $needed } { $unit } hot enough: time and heat met
+chart-heat-proof-not-yet = { $counted } of { $needed } { $unit } hot enough
+chart-heat-proof-cannot-show = { $counted } of { $needed } { $unit } shown: these readings cannot show it
+chart-heat-between = near ambient { $from } to { $to } (4 times in 5)
+chart-heat-between-open = near ambient { $from } at the soonest, no latest day can be given
+chart-heat-hottest = hottest point
+chart-heat-lowest = lowest point
+chart-heat-read = read in the pile
+chart-heat-ambient = air (ambient)
+chart-heat-level = sanitising { $level }
+chart-heat-counted = counted: { $counted } of { $needed } { $unit }
+chart-heat-turned = turned
+chart-heat-covered = covered
+chart-heat-uncovered = cover off
+chart-heat-forecast = likely
+chart-heat-band = 4 times in 5
+chart-heat-near = { $day }
+chart-heat-alt = { $count } readings since { $from }, the hottest { $high } ({ $on })
+chart-week-title = { $from } to { $to }: { $kg } in{ $hasUsual ->
+    [yes] , usually { $usual }
+   *[no] {""}
+  }
+chart-week-title-so-far = { $kg } in since { $from }{ $hasUsual ->
+    [yes] , { $usual } in a usual week
+   *[no] {""}
+  }
+chart-week-estimated = of it about { $kg } estimated
+chart-week-usual-day = usual for that day
+chart-week-weeks = { $unit } a week, by first day
+chart-week-alt-day = { $day } { $kg }
+chart-week-alt-before = week before { $kg }
+chart-estimated = estimated from volume
+chart-chips = chips
+chart-year-title = { $tonnes } in since { $from }
+chart-year-title-forecast = { $tonnes } in since { $from }, likely { $low } to { $high } by { $to }
+chart-year-pace = { $pace }
+chart-year-needed = about { $kg } a week from now on to reach it
+chart-year-total = came in
+chart-year-weighed = weighed alone
+chart-year-target = target { $tonnes }
+chart-year-forecast = likely, 4 times in 5
+chart-mix-title = Mix today: { $pct } water
+chart-mix-title-add = Mix today: { $pct } water, add { $one }{ $what } of { $material }
+chart-mix-title-enough = Mix today: { $pct } water, chips are enough
+chart-mix-title-squeeze = Mix today: about { $pct } water, squeeze to know
+chart-mix-title-squeeze-wet = Mix today: about { $pct } water. Squeeze; if it runs, { $one }{ $what } of { $material }
+chart-mix-title-infeasible = Mix today: { $pct } water, cannot be put right with what is here
+chart-mix-sub = water { $range } %, C:N { $cn } ({ $cnRange })
+chart-mix-window = right: water { $range } %, C:N { $hasTop ->
+    [yes] { $cn } to { $top }
+   *[no] { $cn } and up
+  }
+chart-mix-now = now
+chart-mix-after = with { $one }{ $what } of { $material }{ $more ->
+    [0] {""}
+   *[other] {" "}and more
+  }
+chart-mix-never = over { $pct }: never
+chart-mix-alt-after = with it { $pct } water, C:N { $cn }
+chart-saved = {"  "}Picture: { $path }

@@ -1268,3 +1268,89 @@ feedback-dirty = { $source }: { $dirty } de { $loads } carritos sucios en 30 dí
     [yes] , sobre todo { $found }
    *[no] {""}
   }.
+
+## Imágenes
+
+chart-number = { $value }
+chart-day = { $day }
+chart-weekday = { $day }
+chart-month = { $day }
+chart-mass = { $kg }
+chart-tonnes = { $tonnes }
+chart-source = { $source }
+chart-source-none = origen no dicho
+chart-source-others = otros { $count }
+chart-axis-date = fecha
+chart-axis-month = mes
+chart-axis-temperature = temperatura, °{ $unit }
+chart-axis-mass-day = { $unit } recibidos por día
+chart-axis-mass-week = { $unit } recibidos por semana
+chart-axis-year = { $unit } recibidas desde el inicio del año
+chart-axis-moisture = agua, % de la masa
+chart-axis-cn = C:N
+chart-heat-title = { CAP($place) }: { $high } en lo más caliente
+chart-heat-title-rise = { CAP($place) }: { $rise } sobre el ambiente
+chart-heat-title-near = { CAP($place) }: { $rise } sobre el ambiente, ya está cerca
+chart-heat-title-near-on = { CAP($place) }: { $rise } sobre el ambiente, cerca hacia el { $day }
+chart-heat-last = última lectura { $date }: { $low } a { $high }
+chart-heat-last-one = última lectura { $date }: { $high }
+chart-heat-proof-met = { $counted } de { $needed } { $unit } con calor suficiente: tiempo y calor cumplidos
+chart-heat-proof-not-yet = { $counted } de { $needed } { $unit } con calor suficiente
+chart-heat-proof-cannot-show = { $counted } de { $needed } { $unit }: estas lecturas no lo pueden mostrar
+chart-heat-between = cerca del ambiente del { $from } al { $to } (4 de cada 5 veces)
+chart-heat-between-open = cerca del ambiente el { $from } lo más pronto, sin fecha límite conocida
+chart-heat-hottest = punto más caliente
+chart-heat-lowest = punto más frío
+chart-heat-read = leído en la pila
+chart-heat-ambient = aire (ambiente)
+chart-heat-level = higienización { $level }
+chart-heat-counted = contados: { $counted } de { $needed } { $unit }
+chart-heat-turned = volteada
+chart-heat-covered = cubierta
+chart-heat-uncovered = destapada
+chart-heat-forecast = probable
+chart-heat-band = 4 de cada 5 veces
+chart-heat-near = { $day }
+chart-heat-alt = { $count } lecturas desde { $from }, la más caliente { $high } ({ $on })
+chart-week-title = Del { $from } al { $to }: entraron { $kg }{ $hasUsual ->
+    [yes] , de costumbre { $usual }
+   *[no] {""}
+  }
+chart-week-title-so-far = Entraron { $kg } desde el { $from }{ $hasUsual ->
+    [yes] , de costumbre { $usual } por semana
+   *[no] {""}
+  }
+chart-week-estimated = de ello unos { $kg } estimados
+chart-week-usual-day = de costumbre ese día
+chart-week-weeks = { $unit } por semana, según el primer día
+chart-week-alt-day = { $day } { $kg }
+chart-week-alt-before = semana anterior { $kg }
+chart-estimated = estimado por volumen
+chart-chips = astillas
+chart-year-title = Entraron { $tonnes } desde el { $from }
+chart-year-title-forecast = Entraron { $tonnes } desde el { $from }, probablemente de { $low } a { $high } al { $to }
+chart-year-pace = { $pace }
+chart-year-needed = unos { $kg } por semana de aquí en adelante para alcanzarla
+chart-year-total = entró
+chart-year-weighed = solo lo pesado
+chart-year-target = meta { $tonnes }
+chart-year-forecast = probable, 4 de cada 5 veces
+chart-mix-title = Mezcla de hoy: { $pct } de agua
+chart-mix-title-add = Mezcla de hoy: { $pct } de agua, agregue { $one }{ $what } de { $material }
+chart-mix-title-enough = Mezcla de hoy: { $pct } de agua, bastan las astillas
+chart-mix-title-squeeze = Mezcla de hoy: cerca de { $pct } de agua, apriete para saber
+chart-mix-title-squeeze-wet = Mezcla de hoy: cerca de { $pct } de agua. Apriete; si escurre, { $one }{ $what } de { $material }
+chart-mix-title-infeasible = Mezcla de hoy: { $pct } de agua, no se arregla con lo que hay
+chart-mix-sub = agua { $range } %, C:N { $cn } ({ $cnRange })
+chart-mix-window = bien: agua { $range } %, C:N { $hasTop ->
+    [yes] { $cn } a { $top }
+   *[no] { $cn } o más
+  }
+chart-mix-now = ahora
+chart-mix-after = con { $one }{ $what } de { $material }{ $more ->
+    [0] {""}
+   *[other] {" "}y lo demás
+  }
+chart-mix-never = más de { $pct }: nunca
+chart-mix-alt-after = con ello { $pct } de agua, C:N { $cn }
+chart-saved = {"  "}Imagen: { $path }

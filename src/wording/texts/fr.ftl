@@ -1268,3 +1268,89 @@ feedback-dirty = { $source } : { $dirty } bacs sales sur { $loads } en 30 jours{
     [yes] , surtout { $found }
    *[no] {""}
   }.
+
+## Images
+
+chart-number = { $value }
+chart-day = { $day }
+chart-weekday = { $day }
+chart-month = { $day }
+chart-mass = { $kg }
+chart-tonnes = { $tonnes }
+chart-source = { $source }
+chart-source-none = source non dite
+chart-source-others = { $count } autres
+chart-axis-date = date
+chart-axis-month = mois
+chart-axis-temperature = température, °{ $unit }
+chart-axis-mass-day = { $unit } reçus par jour
+chart-axis-mass-week = { $unit } reçus par semaine
+chart-axis-year = { $unit } reçus depuis le début de l'année
+chart-axis-moisture = eau, % de la masse
+chart-axis-cn = C/N
+chart-heat-title = { CAP($place) } : { $high } au plus chaud
+chart-heat-title-rise = { CAP($place) } : { $rise } au-dessus de l'air
+chart-heat-title-near = { CAP($place) } : { $rise } au-dessus de l'air, proche maintenant
+chart-heat-title-near-on = { CAP($place) } : { $rise } au-dessus de l'air, proche vers le { $day }
+chart-heat-last = dernière lecture { $date } : { $low } à { $high }
+chart-heat-last-one = dernière lecture { $date } : { $high }
+chart-heat-proof-met = { $counted } { $unit } sur { $needed } assez chauds : durée et chaleur atteintes
+chart-heat-proof-not-yet = { $counted } { $unit } sur { $needed } assez chauds
+chart-heat-proof-cannot-show = { $counted } { $unit } sur { $needed } : ces lectures ne peuvent pas le montrer
+chart-heat-between = proche de l'air du { $from } au { $to } (4 fois sur 5)
+chart-heat-between-open = proche de l'air le { $from } au plus tôt, sans date limite connue
+chart-heat-hottest = point le plus chaud
+chart-heat-lowest = point le plus froid
+chart-heat-read = lu dans le tas
+chart-heat-ambient = air ambiant
+chart-heat-level = hygiénisation { $level }
+chart-heat-counted = comptés : { $counted } { $unit } sur { $needed }
+chart-heat-turned = retourné
+chart-heat-covered = couvert
+chart-heat-uncovered = découvert
+chart-heat-forecast = probable
+chart-heat-band = 4 fois sur 5
+chart-heat-near = { $day }
+chart-heat-alt = { $count } lectures depuis { $from }, la plus chaude { $high } ({ $on })
+chart-week-title = Du { $from } au { $to } : { $kg } reçus{ $hasUsual ->
+    [yes] , d'habitude { $usual }
+   *[no] {""}
+  }
+chart-week-title-so-far = { $kg } reçus depuis le { $from }{ $hasUsual ->
+    [yes] , d'habitude { $usual } par semaine
+   *[no] {""}
+  }
+chart-week-estimated = dont environ { $kg } estimés
+chart-week-usual-day = d'habitude ce jour-là
+chart-week-weeks = { $unit } par semaine, selon le premier jour
+chart-week-alt-day = { $day } { $kg }
+chart-week-alt-before = semaine d'avant { $kg }
+chart-estimated = estimé d'après le volume
+chart-chips = copeaux
+chart-year-title = { $tonnes } reçues depuis le { $from }
+chart-year-title-forecast = { $tonnes } reçues depuis le { $from }, probablement { $low } à { $high } au { $to }
+chart-year-pace = { $pace }
+chart-year-needed = environ { $kg } par semaine désormais pour l'atteindre
+chart-year-total = reçu
+chart-year-weighed = pesé seul
+chart-year-target = objectif { $tonnes }
+chart-year-forecast = probable, 4 fois sur 5
+chart-mix-title = Mélange du jour : { $pct } d'eau
+chart-mix-title-add = Mélange du jour : { $pct } d'eau, ajoutez { $one }{ $what } { DE($material) }
+chart-mix-title-enough = Mélange du jour : { $pct } d'eau, assez de copeaux
+chart-mix-title-squeeze = Mélange du jour : environ { $pct } d'eau, pressez pour savoir
+chart-mix-title-squeeze-wet = Mélange du jour : environ { $pct } d'eau. Pressez ; si ça coule, { $one }{ $what } { DE($material) }
+chart-mix-title-infeasible = Mélange du jour : { $pct } d'eau, pas réglable avec ce qu'il y a ici
+chart-mix-sub = eau { $range } %, C/N { $cn } ({ $cnRange })
+chart-mix-window = bon : eau { $range } %, C/N { $hasTop ->
+    [yes] { $cn } à { $top }
+   *[no] { $cn } et plus
+  }
+chart-mix-now = maintenant
+chart-mix-after = avec { $one }{ $what } { DE($material) }{ $more ->
+    [0] {""}
+   *[other] {" "}et le reste
+  }
+chart-mix-never = plus de { $pct } : jamais
+chart-mix-alt-after = avec cela { $pct } d'eau, C/N { $cn }
+chart-saved = {"  "}Image : { $path }
