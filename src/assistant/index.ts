@@ -12,4 +12,5 @@ export { type LineSeen, lineSeen } from './line-seen.ts';
 export type * from './ports.ts';
 export type { Arg, Line, Say } from './say.ts';
 export { say } from './say.ts';
+export { settingsOf } from './settings-of.ts';
 export { type SnapshotsVerdict, snapshotsHold } from './snapshots-hold.ts';

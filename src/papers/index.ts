@@ -1,4 +1,6 @@
 // What goes out and comes in as files: backups of the log book, the workbook, CSV, the report, old logs.
 // Reads through the log book's own face; sums are core's and words are wording's.
 export { type Backup, backupInto, backupsIn, isBackupDue } from './backups.ts';
+export { type Exported, exportBook, SHEET_ORDER } from './export.ts';
 export { restoreBook } from './restore.ts';
+export { EXPORT_FORMATS, type ExportFormat } from './sinks.ts';

@@ -1,0 +1,117 @@
+import { join } from 'node:path';
+import type { Units } from '#records';
+import { type Cell, type Column, cellOf, headOf, safeText } from './cells.ts';
+import { type Spool, spoolInto, writeZip } from './spool.ts';
+import { MOST_ROWS, rowXml, sheetHead, sheetTail, workbookParts } from './xlsx-out.ts';
+
+export const EXPORT_FORMATS = ['xlsx', 'csv', 'json'] as const;
+export type ExportFormat = (typeof EXPORT_FORMATS)[number];
+
+/** Where the rows of a sheet go. */
+export type SheetSink = { name: string; rows: () => number; add(row: unknown): void };
+export type Sink = {
+  sheet(name: string, columns: Column<never>[]): SheetSink;
+  /** Puts what was spooled together into the file; sheets stand in the order given. */
+  finish(path: string, order: readonly string[]): Promise<void>;
+};
+
+type Part = { name: string; heads: { head: string; kind: Cell['kind'] }[]; spool: Spool; rows: number };
+
+const cellsOf = (columns: Column<never>[], row: unknown, units: Units): Cell[] =>
+  columns.map((each) => cellOf(each as Column<unknown>, row, units));
+
+/** One sheet, or several where there are more rows than a sheet can have. */
+export function workbookSink(folder: string, units: Units, title: string): Sink {
+  const sheets = new Map<string, Part[]>();
+  let files = 0;
+  const begin = (name: string, heads: Part['heads']): Part => {
+    files += 1;
+    return { name, heads, spool: spoolInto(join(folder, `sheet-${files}`)), rows: 1 };
+  };
+  return {
+    sheet(name, columns) {
+      const heads = columns.map((each) => ({ head: headOf(each, units), kind: each.kind }));
+      const parts = [begin(name, heads)];
+      sheets.set(name, parts);
+      let total = 0;
+      return {
+        name,
+        rows: () => total,
+        add(row) {
+          let part = parts.at(-1)!;
+          if (part.rows >= MOST_ROWS) {
+            part = begin(`${name} (${parts.length + 1})`, heads);
+            parts.push(part);
+          }
+          part.rows += 1;
+          total += 1;
+          part.spool.write(rowXml(cellsOf(columns, row, units), part.rows));
+        },
+      };
+    },
+    async finish(path, order) {
+      const parts = order.flatMap((name) => sheets.get(name) ?? []);
+      for (const { spool } of parts) spool.end();
+      const texts = workbookParts(
+        parts.map(({ name, heads, rows }) => ({ name, columns: heads.length, rows })),
+      );
+      await writeZip(path, [
+        ...texts.map(([name, text]) => ({ name, text })),
+        ...parts.map(({ heads, spool, rows }, i) => ({
+          name: `xl/worksheets/sheet${i + 1}.xml`,
+          head: sheetHead(heads),
+          file: spool.path,
+          tail: sheetTail(heads.length, rows, title),
+        })),
+      ]);
+    },
+  };
+}
+
+/** A field as RFC 4180 has it; text that could run as a formula is made safe, numbers are left as they are. */
+export function csvField({ value }: Cell): string {
+  if (value === null) return '';
+  if (typeof value === 'number') return String(value);
+  const text = safeText(value);
+  return /[",\r\n]/.test(text) ? `"${text.replaceAll('"', '""')}"` : text;
+}
+
+export const csvRow = (cells: readonly Cell[]): string => `${cells.map(csvField).join(',')}\r\n`;
+export const csvHead = (columns: Column<never>[], units: Units): string =>
+  csvRow(columns.map((each) => ({ kind: 'text', value: headOf(each, units) })));
+export const csvOf = (columns: Column<never>[], row: unknown, units: Units): string =>
+  csvRow(cellsOf(columns, row, units));
+
+/** `discharges-and-transfers.csv` */
+export const fileOfSheet = (name: string): string =>
+  `${name.toLowerCase().replaceAll(/[^a-z0-9]+/g, '-')}.csv`;
+
+export function csvSink(folder: string, units: Units): Sink {
+  const sheets = new Map<string, Spool>();
+  return {
+    sheet(name, columns) {
+      const spool = spoolInto(join(folder, fileOfSheet(name)));
+      sheets.set(name, spool);
+      spool.write(csvHead(columns, units));
+      let total = 0;
+      return {
+        name,
+        rows: () => total,
+        add(row) {
+          total += 1;
+          spool.write(csvOf(columns, row, units));
+        },
+      };
+    },
+    async finish(path, order) {
+      for (const spool of sheets.values()) spool.end();
+      await writeZip(
+        path,
+        order.flatMap((name) => {
+          const spool = sheets.get(name);
+          return spool ? [{ name: fileOfSheet(name), head: '', file: spool.path, tail: '' }] : [];
+        }),
+      );
+    },
+  };
+}
