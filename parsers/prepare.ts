@@ -244,7 +244,9 @@ function unitAt(
   const spaced = !tok.glued;
   if (tok.s.length === 1) {
     if (spaced && (unit === 'C' || unit === 'F') && isPileLetter(tokens, k, context)) return null;
-    if (spaced && GLUED_ONLY.has(tok.s) && !(tok.s === 't' || tok.s === 'h')) return null;
+    // `à 1 m : 63`
+    const ends = tok.s === 'm' && number.n!.value <= 4 && (tokens[k + 1]?.k ?? 'p') !== 'w';
+    if (spaced && GLUED_ONLY.has(tok.s) && !(tok.s === 't' || tok.s === 'h') && !ends) return null;
     if (spaced && (tok.s === 'h' || tok.s === 't') && number.n!.fraction) return null;
   }
   if (unit === 'in' && tok.s === 'in' && spaced) {

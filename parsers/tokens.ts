@@ -209,7 +209,9 @@ function scanNumber(
     return i + mixed[0].length;
   }
   const fraction = at(FRACTION, text, i);
-  if (fraction && Number(fraction[2]) > 0) {
+  // `55.5 / 57 / 53` is a list
+  const listed = fraction && Number(fraction[2]) > 12 && Number(fraction[1]) >= 20;
+  if (fraction && !listed && Number(fraction[2]) > 0) {
     const value = Number(fraction[1]) / Number(fraction[2]);
     push('n', i, i + fraction[0].length, num(value, { fraction: true, decimals: 1 }));
     return i + fraction[0].length;

@@ -92,11 +92,13 @@ function share(into: Node, from: Node): void {
     for (const sense of from.senses)
       if (!into.senses.some((have) => have.cls === sense.cls && have.val === sense.val))
         into.senses.push(sense);
-  if (into.next && from.next)
-    for (const [word, child] of into.next) {
-      const other = from.next.get(word);
-      if (other) share(child, other);
-    }
+  // What goes on behind the word goes on behind the article too: `la barrière est barrée`.
+  for (const [word, other] of from.next ?? []) {
+    into.next ??= new Map();
+    const child = into.next.get(word);
+    if (child) share(child, other);
+    else into.next.set(word, other);
+  }
 }
 
 /** The ways a source's name may be written: its words in each language, in either order, shortened. */

@@ -82,7 +82,10 @@ export const turning: Reader = {
     const slots = take(tokens, ['turn', ...(whole ? ['n'] : []), 'place', ...WHOLE, 'with', 'machine']);
     if (!slots || slots.get('turn').length !== 1 || scope.asked) return null;
     if (slots.get('machine').length > 0 && !slots.all.some((one) => isPrep(one, 'with', 'to'))) return null;
-    const into = slots.all.findIndex((one) => isPrep(one, 'into') || isPrep(one, 'to') || isPrep(one, 'in'));
+    // `a la 2 y a la 3`: behind `and` comes another pile, not where the first went.
+    const into = slots.all.findIndex(
+      (one, k) => isPrep(one, 'into', 'to', 'in') && slots.all[k - 1]?.cls !== 'and',
+    );
     const named = slots.all.map((one, k) => ({ ...one, k })).filter((one) => one.cls === 'place');
     if (
       named.some((one) =>
