@@ -4,7 +4,7 @@ import { gzipSync } from 'node:zlib';
 import type { Words } from '#assistant';
 import { pageTexts } from './texts.ts';
 
-export type Asset = { type: string; body: Buffer; gzip: Buffer };
+type Asset = { type: string; body: Buffer; gzip: Buffer };
 export type Shell = { version: string; assets: ReadonlyMap<string, Asset> };
 
 const FOLDER = new URL('./browser/', import.meta.url);

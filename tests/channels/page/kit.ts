@@ -24,8 +24,6 @@ const SITE = {
   },
 };
 
-export type Yard = Awaited<ReturnType<typeof yard>>;
-
 /** A site with its book in memory and its page on loopback, at a clock that stands where it is put. */
 export const yard = async (change: Record<string, unknown> = {}) => {
   const faults: string[] = [];

@@ -8,7 +8,7 @@ export type Heard<T> =
 const PATIENCE_MS = 20_000;
 
 /** Asks the program. No answer, or a fault of its own, is the same as no signal: try again later. */
-export async function ask<T>(
+async function ask<T>(
   path: string,
   who: { token: string; phone: string },
   body?: unknown,
