@@ -96,3 +96,11 @@ export const density = (kgPerM3: number, how: Manner): string =>
   how.units.mass === 'lb'
     ? `${number((kgPerM3 / 0.45359237) * 0.764554857984, 0, how)} lb/yd³`
     : `${number(kgPerM3, 0, how)} kg/m³`;
+
+/** `7:15 AM`, `07:15`, `07 h 15`: a clock time of the day as the reader writes it. */
+export function clock(text: string, how: Manner): string {
+  const shown = dateFormat(localeOf(how), { hour: 'numeric', minute: '2-digit' }).format(
+    new Date(`1970-01-01T${text.padStart(5, '0')}:00Z`),
+  );
+  return shown.replaceAll(/[\u00a0\u202f]/g, ' ');
+}

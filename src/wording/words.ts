@@ -78,7 +78,9 @@ export function makeWords(
     const ago = as.daysFrom(day, how.today);
     const named = ago === 0 ? 'today' : ago === 1 ? 'yesterday' : ago === -1 ? 'tomorrow' : null;
     const text = named ? phrase(voice, `date-${named}`, { day: as.day(day, how) }) : as.day(day, how);
-    return value.length > 10 ? phrase(voice, 'date-at', { date: text, clock: value.slice(11) }) : text;
+    return value.length > 10
+      ? phrase(voice, 'date-at', { date: text, clock: as.clock(value.slice(11, 16), how) })
+      : text;
   }
 
   function degrees(voice: Voice, arg: Extract<Arg, { celsiusList: number[] }>, how: Manner): string {
@@ -122,7 +124,7 @@ export function makeWords(
     if ('day' in arg) return as.shortDay(arg.day, how);
     if ('weekday' in arg) return as.weekday(arg.weekday, how);
     if ('month' in arg) return as.month(arg.month, how);
-    if ('clock' in arg) return arg.clock;
+    if ('clock' in arg) return as.clock(arg.clock, how);
     if ('place' in arg) return place(voice, arg.place);
     if ('material' in arg) return term(voice, 'material', arg.material);
     if ('container' in arg) return container(voice, arg, how);
@@ -142,7 +144,7 @@ export function makeWords(
   }
 
   const line = (says: Line, how: Manner): string =>
-    Array.isArray(says) ? says.map((each) => one(each, how)).join(' · ') : one(says, how);
+    (Array.isArray(says) ? says.map((each) => one(each, how)).join(' · ') : one(says, how)).trimEnd();
 
   return {
     text: (lines, how) => lines.map((each) => line(each, how)).join('\n'),

@@ -91,8 +91,12 @@ function laterLines(heldBack: readonly Duty[]): Line[] {
           date: { text: '' },
           reason: { text: '' },
           ...duty.heldBack!.args,
+          hasReason: { text: hasText(duty.heldBack!.args?.reason) ? 'yes' : 'no' },
         }),
       },
     }),
   );
 }
+
+const hasText = (arg: unknown): boolean =>
+  typeof arg === 'object' && arg !== null && 'text' in arg && arg.text !== '';

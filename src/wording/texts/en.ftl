@@ -1084,7 +1084,10 @@ why-sampled = sampled { $date }, no results yet
 later-frozen = frozen
 later-windy = wind
 later-closed = closed till { $date }
-later-postponed = put off till { $date } { $reason }
+later-postponed = put off till { $date }{ $hasReason ->
+    [yes] {": "}{ $reason }
+   *[no] {""}
+  }
 
 log-reading = { $place } { $celsius }
 log-turned = turned { $place }

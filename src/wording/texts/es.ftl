@@ -1084,7 +1084,10 @@ why-sampled = muestra de { $date }, sin resultados todavía
 later-frozen = congelado
 later-windy = viento
 later-closed = cerrado hasta { $date }
-later-postponed = aplazado hasta { $date } { $reason }
+later-postponed = aplazado hasta { $date }{ $hasReason ->
+    [yes] {": "}{ $reason }
+   *[no] {""}
+  }
 
 log-reading = { $place } { $celsius }
 log-turned = volteamos { $place }

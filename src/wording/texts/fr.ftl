@@ -1084,7 +1084,10 @@ why-sampled = échantillon du { $date }, pas encore de résultat
 later-frozen = gelé
 later-windy = vent
 later-closed = fermé jusqu'à { $date }
-later-postponed = remis à { $date } { $reason }
+later-postponed = remis à { $date }{ $hasReason ->
+    [yes] {" : "}{ $reason }
+   *[no] {""}
+  }
 
 log-reading = { $place } { $celsius }
 log-turned = retourné { $place }
