@@ -69,7 +69,7 @@ export async function run(args: string[]): Promise<number> {
       drawn: drawAsText(path, (saved) => {
         const { site: how } = book.siteById(site);
         const manner = { ...how, language: how.languages[0] ?? 'en', today: now().slice(0, 10) };
-        return words.label(say('chart-saved', { path: { text: saved } }), manner);
+        return `  ${words.label(say('chart-saved', { path: { text: saved } }), manner)}`;
       }),
       complain,
     });

@@ -212,7 +212,7 @@ describe.each(LANGUAGES)('every text in %s', (language) => {
 
 /** Texts without a word, and words that are the same in two languages. */
 const SAME: Record<Exclude<Language, 'en'>, RegExp> = {
-  fr: /^(topic-contamination|choice-net|line-net|page-letters|page-questions|kind-(lab|moisture).*)$/,
+  fr: /^(chart-axis-date|topic-contamination|choice-net|line-net|page-letters|page-questions|kind-(lab|moisture).*)$/,
   es: /^(danger-gas|page-letters|choice-no)$/,
 };
 

@@ -1356,4 +1356,4 @@ chart-mix-after = with { $one }{ $what } of { $material }{ $more ->
   }
 chart-mix-never = over { $pct }: never
 chart-mix-alt-after = with it { $pct } water, C:N { $cn }
-chart-saved = {"  "}Picture: { $path }
+chart-saved = Picture: { $path }

@@ -1356,4 +1356,4 @@ chart-mix-after = con { $one }{ $what } de { $material }{ $more ->
   }
 chart-mix-never = más de { $pct }: nunca
 chart-mix-alt-after = con ello { $pct } de agua, C:N { $cn }
-chart-saved = {"  "}Imagen: { $path }
+chart-saved = Imagen: { $path }

@@ -1356,4 +1356,4 @@ chart-mix-after = avec { $one }{ $what } { DE($material) }{ $more ->
   }
 chart-mix-never = plus de { $pct } : jamais
 chart-mix-alt-after = avec cela { $pct } d'eau, C/N { $cn }
-chart-saved = {"  "}Image : { $path }
+chart-saved = Image : { $path }
