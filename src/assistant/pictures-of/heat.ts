@@ -251,7 +251,7 @@ function subOf(last: At, verdict: Sanitising | null, forecast: HeatForecast): Sa
   const one = last.hot === last.low;
   const says = [
     say(one ? 'chart-heat-last-one' : 'chart-heat-last', {
-      date: { date: last.localDate },
+      date: { day: last.localDate },
       low: { celsius: last.low },
       high: { celsius: last.hot },
     }),

@@ -7,7 +7,7 @@ import { type Drawing, text, ticksOf, type Unsaid } from './drawing.ts';
 const CN_MOST = 70;
 
 /** Where a mix lies in the window of water and C:N, how sure that is, and where the advice takes it. */
-export function mixDrawing(correction: Correction, limits: MixLimits): Drawing | null {
+export function mixDrawing(correction: Correction, limits: MixLimits, today: string): Drawing | null {
   const { before, after, add } = correction;
   if (!before.moisturePct || !before.cn) return null;
   const moves = add.length > 0 && after.moisturePct !== null && after.cn !== null;
@@ -25,7 +25,7 @@ export function mixDrawing(correction: Correction, limits: MixLimits): Drawing |
     (value) => say('chart-number', { value: { number: value } }),
   );
   const title = titleOf(correction);
-  const sub = subOf(before);
+  const sub = subOf(before, today);
   const window = say('chart-mix-window', {
     range: { pctRange: [low, high] },
     cn: { number: limits.cnLow, digits: 0 },
@@ -85,7 +85,8 @@ function titleOf({ code, add, before, ifWet }: Correction): Say {
   return say('chart-mix-title', pct);
 }
 
-const subOf = (before: Mix): Say[] => [
+const subOf = (before: Mix, today: string): Say[] => [
+  say('chart-day', { day: { day: today } }),
   say('chart-mix-sub', {
     range: { pctRange: [before.moisturePct!.low, before.moisturePct!.high] },
     cn: { number: before.cn!.typical, digits: 0 },

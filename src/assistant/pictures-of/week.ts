@@ -162,13 +162,14 @@ function subOf(report: WeekReport): Say[] {
   const { feed, chips } = report;
   const says: Say[] = [];
   const chipsKg = chips.kg + chips.estimatedKg;
+  // First: "of it" speaks of the sum in the title.
+  if (feed.estimatedKg > 0)
+    says.push(say('chart-week-estimated', { kg: { kg: feed.estimatedKg, digits: 0 } }));
+  if (feed.pending > 0) says.push(say('week-pending', { count: { count: feed.pending } }));
   if (chipsKg > 0) says.push(say('week-chips', { kg: { kg: chipsKg, digits: 0 } }));
   if (chips.perKgFeed !== null && chipsKg > 0) {
     says.push(say('week-chips-per', { ratio: { number: chips.perKgFeed, digits: 2 } }));
   }
-  if (feed.estimatedKg > 0)
-    says.push(say('chart-week-estimated', { kg: { kg: feed.estimatedKg, digits: 0 } }));
-  if (feed.pending > 0) says.push(say('week-pending', { count: { count: feed.pending } }));
   return says;
 }
 

@@ -30,7 +30,7 @@ export function yearDrawing(picture: Picture, manner: Manner): Drawing | null {
       name: text(say('chart-axis-year', { unit: { text: manner.units.mass === 'lb' ? 'lb' : 't' } })),
     },
     total: {
-      name: text(say('chart-year-total')),
+      name: text(say('chart-year-total', { day: { day: manner.today } })),
       points: days.map(({ x, measuredKg, estimatedKg }) => [x, inUnit(measuredKg + estimatedKg)]),
     },
     weighed:

@@ -24,7 +24,8 @@ export function mix(draft: Draft, request: Request): void {
   }
   const correction = correctionOf(draft.picture(), draft.today, parts, draft.now);
   draft.lines.push(...mixLines(correction));
-  draft.drawing ??= () => mixDrawing(correction, siteLimits(draft.picture(), draft.today, draft.now));
+  draft.drawing ??= () =>
+    mixDrawing(correction, siteLimits(draft.picture(), draft.today, draft.now), draft.today);
   draft.why.push(...whyMix(correction.before));
 }
 
