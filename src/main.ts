@@ -7,6 +7,7 @@ const COMMANDS: Record<string, () => Promise<{ run(args: string[]): Promise<numb
   replay: () => import('./commands/replay.ts'),
   entries: () => import('./commands/entries.ts'),
   export: () => import('./commands/export.ts'),
+  import: () => import('./commands/import.ts'),
   backup: () => import('./commands/backup.ts'),
   restore: () => import('./commands/restore.ts'),
   verify: () => import('./commands/verify.ts'),

@@ -2,5 +2,9 @@
 // Reads through the log book's own face; sums are core's and words are wording's.
 export { type Backup, backupInto, backupsIn, isBackupDue } from './backups.ts';
 export { type Exported, exportBook, SHEET_ORDER } from './export.ts';
+export { addKept, addLines, countNew, undoImport } from './import/import.ts';
+export { FILE_FAULTS, readFile } from './import/read-file.ts';
+export { type LineIn, readTable } from './import/read-table.ts';
+export type { KeptLine } from './kept-line.ts';
 export { restoreBook } from './restore.ts';
 export { EXPORT_FORMATS, type ExportFormat } from './sinks.ts';
