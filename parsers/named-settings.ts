@@ -10,6 +10,31 @@ const N = String.raw`(?<n>\d+(?:[.,]\d+)?)`;
 const PAIR = String.raw`(?<low>\d+(?:[.,]\d+)?)${UNTIL}(?<high>\d+(?:[.,]\d+)?)`;
 const HOURS = '(?: ?(?:h|hours?|heures?|horas?))?';
 
+const WEEKDAYS = [
+  ['monday', 'lundi', 'lunes'],
+  ['tuesday', 'mardi', 'martes'],
+  ['wednesday', 'mercredi', 'miercoles'],
+  ['thursday', 'jeudi', 'jueves'],
+  ['friday', 'vendredi', 'viernes'],
+  ['saturday', 'samedi', 'sabado'],
+  ['sunday', 'dimanche', 'domingo'],
+];
+const MONTHS = [
+  ['january', 'jan', 'janvier', 'enero'],
+  ['february', 'feb', 'fevrier', 'febrero'],
+  ['march', 'mar', 'mars', 'marzo'],
+  ['april', 'apr', 'avril', 'abril'],
+  ['may', 'mai', 'mayo'],
+  ['june', 'jun', 'juin', 'junio'],
+  ['july', 'jul', 'juillet', 'julio'],
+  ['august', 'aug', 'aout', 'agosto'],
+  ['september', 'sep', 'sept', 'septembre', 'septiembre'],
+  ['october', 'oct', 'octobre', 'octubre'],
+  ['november', 'nov', 'novembre', 'noviembre'],
+  ['december', 'dec', 'decembre', 'diciembre'],
+];
+const nth = (names: readonly string[][], word: string) => names.findIndex((list) => list.includes(word));
+
 /** Settings that are a name and a figure, each with the words it is set by. */
 const SHAPES: readonly Shape[] = [
   {
@@ -75,6 +100,16 @@ const SHAPES: readonly Shape[] = [
       const each = unit?.startsWith('in') ? 2.54 : 1;
       return { fromCm: number(low) * each, toCm: number(high) * each };
     },
+  },
+  {
+    words: `(?:week starts?|semaine commence|semana empieza)(?: on| to| at| le| el)? (?<word>${WEEKDAYS.flat().join('|')})`,
+    name: 'week-starts',
+    value: ({ word }) => WEEKDAYS[nth(WEEKDAYS, word!)]![0],
+  },
+  {
+    words: `(?:year starts?|annee commence|ano empieza)(?: on| in| to| at| en)?(?: 1(?:st|er)?(?: de)?)? (?<word>${MONTHS.flat().join('|')}|[1-9]|1[0-2])`,
+    name: 'year-starts',
+    value: ({ word }) => (/^\d/.test(word!) ? Number(word) : nth(MONTHS, word!) + 1),
   },
   { words: `order (?:at|days) ${N}(?: days)?`, name: 'order-days', value: ({ n }) => number(n) },
 ];

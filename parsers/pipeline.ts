@@ -10,6 +10,7 @@ import { approximations, corrections, places, units, wordNumbers } from './prepa
 import { type Carry, type Item, isSoft } from './reading.ts';
 import { datesIn, plainAt, type SaidDate } from './said-dates.ts';
 import { type Reading, readSentence } from './sentences.ts';
+import { settingFrom } from './setting-from.ts';
 import { readEnded, readShort } from './short-asks.ts';
 import { type Plain, plain, sliceOf, spanOf } from './text.ts';
 import { scan, sense, type Tok, understand } from './tokens.ts';
@@ -132,13 +133,16 @@ export function readMessage(text: string, context: ReadContext): ParsedMessage {
       if (said?.heading) heading = said;
     }
     if (sentence.opens) carry.place = null;
+    const told = dateAtHead(sentence.tokens);
+    // `monday: cart 50. tuesday: cart 55`: a date alone before its colon carries on as one that opens a line does.
+    if (told?.alone) heading = told.date;
     const {
       readings,
       chunks,
       tokens: read,
     } = readSentence(sentence.tokens, sentence.asked, context, vocabulary, carry);
     for (const reading of readings) {
-      const own = dateOf(reading, read, chunks);
+      const own = dateOf(reading, read, chunks) ?? told?.date ?? null;
       // `mañana volteamos la 4`: what is to be done tomorrow has not been done.
       if (own?.future && reading.items.every(isPast)) {
         unread.push(edges(reading, read));
@@ -271,6 +275,9 @@ function readWhole(message: Plain, context: ReadContext, vocabulary: Vocabulary)
       typed: short.records.map(() => null),
     };
   }
+  const dated = settingFrom(message, context, (piece) => readMessage(piece, context));
+  pointInto(message);
+  if (dated) return dated;
   if ((context.book?.openProblems.length ?? 0) === 0) return null;
   const ended = readEnded(message, (piece) => readMessage(piece, context));
   pointInto(message);
@@ -309,6 +316,16 @@ function sentencesOf(tokens: readonly Tok[]): Sentence[] {
   }
   close(false, true);
   return out;
+}
+
+/** `took temps at 8am: pile 1 129, …`: a date before the colon of a sentence is the date of all that follows it. */
+function dateAtHead(tokens: readonly Tok[]): { date: SaidDate; alone: boolean } | null {
+  const colon = tokens.findIndex((tok) => tok.k === 'p' && tok.s === ':');
+  const head = tokens.slice(0, Math.max(colon, 0));
+  const dates = head.filter((tok) => tok.k === 'd');
+  if (dates.length !== 1 || head.some((tok) => tok.k === 'n' || (tok.k === 'p' && tok.s === ',')))
+    return null;
+  return { date: dates[0]!.date!.span as SaidDate, alone: head.every((tok) => tok.k === 'd') };
 }
 
 /** The date inside a reading, else one that stands alone in its stretch between commas. */

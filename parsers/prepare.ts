@@ -30,7 +30,12 @@ export function wordNumbers(tokens: readonly Tok[]): Tok[] {
       continue;
     }
     // `the 79 one`: a pronoun behind a figure counts nothing.
-    const pronoun = sense(tok, 'numw') === '1' && sense(tok, 'article') !== undefined && previous?.k === 'n';
+    const pronoun =
+      sense(tok, 'numw') === '1' &&
+      sense(tok, 'article') !== undefined &&
+      previous?.k === 'n' &&
+      // `pile 3 one forty one` dictates hundreds
+      !(Number(sense(tokens[i + 1], 'numw') ?? 0) >= 10);
     if (sense(tok, 'numw') === undefined || pronoun) {
       out.push(tok);
       i++;
@@ -284,8 +289,55 @@ function isPileLetter(tokens: readonly Tok[], k: number, context: ReadContext): 
   );
 }
 
+const EAST = new Set(['est', 'este']);
+
+/** `est 50 ouest 47`: beside the other points of the compass `est` and `este` are the east, else `is` and `this`. */
+function compass(tokens: readonly Tok[]): readonly Tok[] {
+  if (!tokens.some((tok) => EAST.has(tok.s))) return tokens;
+  const point = (tok: Tok | undefined) => sense(tok, 'point');
+  return tokens.map((tok, k) => {
+    if (!EAST.has(tok.s) || tokens[k + 1]?.k !== 'n') return tok;
+    let before = k - 1;
+    while (before >= 0 && point(tokens[before]) === undefined && tokens[before]!.s !== '\n') before--;
+    const told = point(tokens[before]) !== undefined && tokens.slice(before, k).some((one) => one.k === 'n');
+    // `nord de C est 51`: the point before it still wants its figure
+    if (point(tokens[before]) !== undefined && !told) return tok;
+    const after = tokens.slice(k + 2).find((one) => point(one) !== undefined || one.s === '\n');
+    return told || point(after) === 'west'
+      ? { ...tok, senses: [{ cls: 'point', val: 'east', lang: null }] }
+      : tok;
+  });
+}
+
+const MAYBE = /^(?:maybe|perhaps|possibly|or maybe|peut[ -]etre|quizas?|tal vez|a lo mejor)$/;
+const OR: readonly Sense[] = [{ cls: 'or', val: '', lang: null }];
+
+/** `cart 61 maybe 66`, `bucket 13, maybe 18`: two figures of one load between which the writer cannot tell. */
+function undecided(tokens: readonly Tok[]): readonly Tok[] {
+  const out: Tok[] = [];
+  tokens.forEach((tok, k) => {
+    const next = tokens[k + 1];
+    if (tok.k === 'w' && MAYBE.test(tok.s) && next?.k === 'n') {
+      let at = out.length - 1;
+      if (punct(out[at], ',')) at--;
+      const was = out[at];
+      const head = out[at - 1];
+      const near = was?.k === 'n' && next.n!.value > was.n!.value / 3 && next.n!.value < was.n!.value * 3;
+      const load = sense(head, 'container') !== undefined || sense(head, 'material') !== undefined;
+      if (near && load) {
+        out.length = at + 1;
+        out.push({ ...tok, senses: OR });
+        return;
+      }
+    }
+    out.push(tok);
+  });
+  return out;
+}
+
 /** `about 60`, `low 80s`, `~41` keep their number, marked approximate. */
-export function approximations(tokens: readonly Tok[]): Tok[] {
+export function approximations(typed: readonly Tok[]): Tok[] {
+  const tokens = undecided(compass(typed));
   const out: Tok[] = [];
   for (let i = 0; i < tokens.length; i++) {
     const tok = tokens[i]!;
@@ -329,8 +381,24 @@ const corrects = (tokens: readonly Tok[], k: number) =>
   sense(tokens[k], 'correct') !== undefined ||
   (sense(tokens[k], 'neg') !== undefined &&
     tokens[k]!.s.length <= 3 &&
-    punct(tokens[k - 1], ',') &&
-    punct(tokens[k + 1], ','));
+    ((punct(tokens[k - 1], ',') && punct(tokens[k + 1], ',')) || correctsLoad(tokens, k)));
+
+/**
+ * `cart 36 no 63`, `carrito 131... no, 113`: behind a load's figure a `no` takes it back. The Spanish `no` also
+ * means `not`, so there it needs its comma.
+ */
+function correctsLoad(tokens: readonly Tok[], k: number): boolean {
+  if (tokens[k]!.s !== 'no' && tokens[k]!.s !== 'non') return false;
+  let was = k - 1;
+  while (punct(tokens[was], ',') || punct(tokens[was], '.') || punct(tokens[was], '-')) was--;
+  let now = k + 1;
+  while (punct(tokens[now], ',')) now++;
+  if (tokens[was]?.k !== 'n' || tokens[now]?.k !== 'n') return false;
+  const head = tokens[was - 1];
+  const meant = head?.senses.find((one) => one.cls === 'container' || one.cls === 'material');
+  if (!meant) return false;
+  return meant.lang !== 'es' || now > k + 1;
+}
 
 /** A slip put right in the same breath: `42 lb no wait 24` is 24 lb, `turned B, no wait C` is C. */
 export function corrections(tokens: readonly Tok[]): Tok[] {
@@ -353,6 +421,10 @@ export function corrections(tokens: readonly Tok[]): Tok[] {
     if (!was || !now) continue;
     // `no era 24 era 42` puts an earlier message right.
     if (sense(out[left - 1], 'negwas') !== undefined) continue;
+    if (correctsLoad(out, i))
+      // `bac 71, non 77 désolé`
+      while (sense(out[right + 1], 'correct') !== undefined || sense(out[right + 1], 'amend') !== undefined)
+        out.splice(right + 1, 1);
     if (was.k === 'n' && now.k === 'n') {
       const n = { ...now.n!, unit: now.n!.unit ?? was.n!.unit };
       if (sense(was, 'place?') !== undefined && n.unit === null) n.unit = null;
@@ -657,7 +729,8 @@ function letterSenses(
   const elided =
     !tok.upper && sense(tok, 'prep') !== undefined && next?.k === 'w' && /^[aeiouhy]/.test(next.s);
   if (elided && sense(next, 'and') === undefined && sense(next, 'be') === undefined) return null;
-  if (tok.accented) return null;
+  // `b there in 10`
+  if (sense(next, 'there') !== undefined) return null;
   if (tok.s === 'a') {
     const bound =
       before &&
@@ -668,6 +741,11 @@ function letterSenses(
         sense(before, 'prep') === 'at');
     const counted =
       sense(tokens[i + 2], 'container') !== undefined || sense(tokens[i + 2], 'material') !== undefined;
+    // `turned a and c`, `brassé c et a`
+    const done = ['turn', 'cover', 'uncover'].some((cls) => sense(before, cls) !== undefined);
+    const linked = before && isListLink(before) && sense(out.at(-2), 'place') !== undefined;
+    const ends = next === undefined || (isListLink(next) && (tokens[i + 2]?.s.length ?? 2) === 1);
+    if ((done || linked) && ends && !tok.upper) return [asPlace];
     return figure && !bound && !counted ? [asPlace] : null;
   }
   return tok.senses.length === 0 || figure ? [asPlace, ...tok.senses] : [...tok.senses, asPlace];

@@ -115,6 +115,9 @@ export function readRuns(
       const run = tokens.slice(i, j);
       const last = run.at(-1)!;
       if (j < tokens.length && (isSoft(last) || (last.k === 'd' && datesNext(tokens, i, j)))) continue;
+      // `monday cart 58 tuesday | cart 61`: a second date opens what comes next.
+      if (last.k === 'd' && opensMore(tokens[j]) && run.some((tok) => tok.k === 'd' && tok !== last))
+        continue;
       const scope: Scope = {
         context,
         carry,
@@ -169,6 +172,7 @@ function datesNext(tokens: readonly Tok[], i: number, j: number): boolean {
   while (k > i && (tokens[k]!.k === 'd' || trivialWord(tokens[k]!))) k--;
   return k > i && parts(tokens[k]!);
 }
+const opensMore = (tok: Tok | undefined) => tok !== undefined && tok.k !== 'p' && tok.k !== 'd';
 const trivialWord = (tok: Tok) =>
   tok.k === 'w' && tok.senses.some((s) => s.cls === 'fill' || s.cls === 'prep' || s.cls === 'article');
 
@@ -381,8 +385,9 @@ function weed(tokens: readonly Tok[], readings: readonly Reading[]): SentenceRes
   for (const reading of readings) taken.fill(1, reading.a, reading.b);
   const chunks: Chunk[] = [];
   let a = 0;
+  const head = headBefore(tokens, readings);
   for (let k = 0; k <= tokens.length; k++) {
-    if (k < tokens.length && !(parts(tokens[k]!) && !taken[k])) continue;
+    if (k < tokens.length && !((parts(tokens[k]!) || k === head) && !taken[k])) continue;
     const left: number[] = [];
     for (let j = a; j < k; j++)
       if (!taken[j] && (!trivial(tokens[j]!) || strictGate(tokens[j]!))) left.push(j);
@@ -407,6 +412,18 @@ function weed(tokens: readonly Tok[], readings: readonly Reading[]): SentenceRes
     }
   }
   return { tokens, readings: kept, chunks };
+}
+
+/**
+ * `went round with the probe: A 51, B 58`: where the colon stands behind words that announce what follows, or -1.
+ * They hold no figure, deny and ask nothing, and several entries follow.
+ */
+function headBefore(tokens: readonly Tok[], readings: readonly Reading[]): number {
+  const colon = tokens.findIndex((tok) => tok.k === 'p' && tok.s === ':');
+  const head = tokens.slice(0, Math.max(colon, 0));
+  if (head.length === 0 || head.length > 10 || head.some((tok) => tok.k !== 'w' || gates(tok))) return -1;
+  const entries = readings.filter((reading) => reading.items.every((item) => 'record' in item));
+  return entries.length >= 2 && readings.every((reading) => reading.a > colon) ? colon : -1;
 }
 
 /** Whether a reading stands although its stretch holds words nobody took. */

@@ -11,7 +11,7 @@ import {
   type Slots,
   take,
 } from '../reading.ts';
-import { sense } from '../tokens.ts';
+import { sense, type Tok } from '../tokens.ts';
 import { strangePlace } from '../warmth.ts';
 
 /**
@@ -122,8 +122,12 @@ export const cover: Reader = {
   rule: 'cover',
   on: ['cover', 'uncover', 'layer'],
   read(tokens, scope) {
+    const twice = twoCovers(tokens, scope);
+    if (twice) return twice;
     const slots = take(tokens, SLOTS_1);
     if (!slots || scope.asked) return null;
+    const shifted = movedCover(slots, scope);
+    if (shifted) return shifted;
     if (slots.get('cover').length + slots.get('uncover').length > 2) return null;
     const materials = slots.get('material').map((tok) => sense(tok, 'material')!);
     if (
@@ -187,6 +191,54 @@ export const cover: Reader = {
     );
   },
 };
+
+/** `moved the tarp from A to D`: off the one, on the other. */
+function movedCover(slots: Slots, scope: Scope): Item[] | null {
+  const layer = slots.val('layer') as 'tarp' | undefined;
+  if (slots.get('move').length === 0 || !layer || slots.get('place').length !== 2) return null;
+  const at = (...kinds: readonly string[]) => slots.all.findIndex((one) => isPrep(one, ...kinds));
+  const placeAt = slots.all.flatMap((one, k) => (one.cls === 'place' ? [k] : []));
+  const [from, to] = [
+    at('from', 'off'),
+    slots.all.findLastIndex((one) => isPrep(one, 'to', 'on', 'onto', 'into')),
+  ];
+  if (from < 0 || from > placeAt[0]! || to < placeAt[0]! || to > placeAt[1]!) return null;
+  const [was, now] = placesOf(slots);
+  if (!was || !now) return null;
+  return [was, now].map((pile) => placed(pile, scope, { kind: 'cover', pile, layer, on: pile === now }));
+}
+
+const COVER_SIGNS: readonly (readonly [string, string | undefined])[] = [
+  ['uncover', undefined],
+  ['cover', undefined],
+  ['prep', 'off'],
+  ['prep', 'on'],
+];
+const signed = (tokens: readonly Tok[]) =>
+  COVER_SIGNS.find(([cls, val]) =>
+    tokens.some((tok) => tok.senses.some((s) => s.cls === cls && (val === undefined || s.val === val))),
+  );
+const placesIn = (tokens: readonly Tok[]) =>
+  tokens.some((tok) => sense(tok, 'place') !== undefined || sense(tok, 'place?') !== undefined);
+
+/** `tarp off B, on D`, `tapé la 1 y destapé la 2`: two clauses, each on or off by itself, of one layer. */
+function twoCovers(tokens: readonly Tok[], scope: Scope): Item[] | null {
+  for (let k = 1; k < tokens.length - 1; k++) {
+    if (sense(tokens[k], 'and') === undefined && tokens[k]!.s !== ',') continue;
+    const first = tokens.slice(0, k);
+    const second = tokens.slice(k + 1).filter((tok) => sense(tok, 'there') === undefined && tok.s !== 'it');
+    if (!placesIn(first) || !placesIn(second) || !signed(first) || !signed(second)) continue;
+    const layer = first.find((tok) => sense(tok, 'layer') !== undefined);
+    const own = second.some((tok) =>
+      ['cover', 'uncover', 'layer'].some((cls) => sense(tok, cls) !== undefined),
+    );
+    if (!own && !layer) continue;
+    const one = cover.read(first, scope);
+    const two = one && cover.read(own ? second : [layer!, ...second], scope);
+    if (one && two) return [...one, ...two];
+  }
+  return null;
+}
 
 export const moisture: Reader = {
   rule: 'moisture',

@@ -1,4 +1,4 @@
-import { isMassUnit, isVolumeUnit, type Request, RULE_SETS, toKg, toLitres } from '#records';
+import { isMassUnit, isVolumeUnit, LANGUAGES, type Request, RULE_SETS, toKg, toLitres } from '#records';
 import { judgeWeight } from '../plausible.ts';
 import {
   bare,
@@ -68,7 +68,8 @@ export const tareSetting: Reader = {
     if (!isMassUnit(unit) || n.value <= 0) return null;
     const kg = tidy(toKg(n.value, unit));
     const litres = scope.context.containers[container]?.litres ?? 400;
-    if (kg > litres * 0.6) return null;
+    // Set by command, it is a request whatever it weighs: whoever keeps the settings answers.
+    if (kg > litres * 0.6 && !tokens.some((tok) => sense(tok, 'set!') !== undefined)) return null;
     return set(`tare:${container}${label ? ` ${label.value}` : ''}`, kg);
   },
 };
@@ -295,7 +296,14 @@ const acceptsOf: Part = (tokens, scope) => {
 
 const languagesOf: Part = (tokens, _scope, commanded) => {
   if (!has(tokens, 'language') || !commanded) return null;
-  const list = tokens.map((tok) => sense(tok, 'lang')).filter((v) => v !== undefined);
+  const codes: readonly string[] = LANGUAGES;
+  const list = [
+    ...new Set(
+      tokens
+        .map((tok) => (codes.includes(tok.s) ? tok.s : sense(tok, 'lang')))
+        .filter((v) => v !== undefined),
+    ),
+  ];
   return list.length > 0 ? set('languages', list) : null;
 };
 

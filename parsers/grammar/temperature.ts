@@ -29,6 +29,7 @@ const ACCEPTS = [
   'mixed',
 ];
 
+const PRICED = new Set(['por', 'for', 'pour']);
 const isDepth = (n: Num) => isLengthUnit(n.unit);
 const isDegrees = (n: Num) => n.unit === null || n.unit === 'C' || n.unit === 'F' || n.unit === 'deg';
 
@@ -56,6 +57,14 @@ export const temperature: Reader = {
     if (!slots || slots.nums.length === 0) return null;
     // `C 58 yesterday, 61 today` are two days.
     if (daysBetween(tokens)) return null;
+    // `1=131 | 2=128`: a pile's number with its figure behind it opens the next reading.
+    const tail = slots.all.findLast((one) => one.cls !== 'sep' && one.cls !== 'fill');
+    const marked =
+      (scope.nextTok?.k === 'n' && scope.nextTok.n!.value >= 20) ||
+      (scope.nextTok?.k === 'p' && '=:'.includes(scope.nextTok.s) && scope.afterTok?.k === 'n');
+    if (tail?.cls === 'n' && sense(tail.tok, 'place?') !== undefined && marked) return null;
+    // `a 2 por 30` is a price
+    if (slots.all.some((one, k) => PRICED.has(one.tok.s) && slots.all[k - 1]?.cls === 'n')) return null;
     const pieces = piecesOf(slots, scope);
     if (!pieces) return null;
     const figures = pieces.filter((piece) => piece.kind === 'figure');
@@ -158,6 +167,11 @@ function asPlace(slots: Slots, k: number): boolean {
     .slice(0, k)
     .findLast((one) => one.cls !== 'fill' && !one.cls.startsWith('prep') && one.cls !== 'be');
   if (!before) return true;
+  // `temps: 1 130, 2 125`, `all piles: 1=131`
+  if (before.cls === 'sep' && before.tok.s === ':') {
+    const head = slots.all.slice(0, k).findLast((one) => one.cls !== 'sep' && one.cls !== 'fill');
+    return head !== undefined && ['tempword', 'check', 'done', 'all', 'many', 'pilehead'].includes(head.cls);
+  }
   if (before.cls === 'sep')
     return before.tok.s === ',' || before.tok.s === '-' || before.tok.s === ';' || before.tok.s === '/';
   return before.cls === 'n' || before.cls === 'and' || before.cls === 'many' || before.cls === 'pilehead';

@@ -174,7 +174,9 @@ function contaminationIn(tokens: readonly Tok[]): { rest: readonly Tok[]; found:
       )
   )
     return { rest: tokens, found: false };
-  const head = tokens.slice(0, at);
+  // `cart 66 (gloves in it, contaminated)`
+  const opened = tokens.findLastIndex((tok, k) => k < at && tok.s === '(');
+  const head = tokens.slice(0, opened > 0 ? opened : at);
   if (
     !head.some((tok) => tok.k === 'n') ||
     !head.some((tok) => sense(tok, 'container') !== undefined || sense(tok, 'material') !== undefined)
@@ -182,7 +184,8 @@ function contaminationIn(tokens: readonly Tok[]): { rest: readonly Tok[]; found:
     return { rest: tokens, found: false };
   if (
     tokens.length - at > 9 ||
-    (head.at(-1)?.k === 'n' &&
+    (opened < 1 &&
+      head.at(-1)?.k === 'n' &&
       isMassUnit(head.at(-1)!.n!.unit) &&
       sense(tokens[at], 'material') === 'residue')
   )

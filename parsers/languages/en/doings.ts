@@ -21,7 +21,7 @@ export const doings: Words = {
   full: 'full|is full|filled up|topped out|full now|filled|at capacity|chock full|full up|to the brim|brim full',
   finish: 'finished|done curing|finished curing|is finished|is done|complete|completed|closed out',
   ready:
-    'ready|is ready|ready to use|ready to go|ready to screen|ready for use|cured|is cured|all cured|matured|is ready to use|is ready to go|is ready to screen|is ready for use|is ready to give away|is ready now',
+    'ready|ready for screening|is ready for screening|ready to be screened|is ready to be screened|is ready|ready to use|ready to go|ready to screen|ready for use|cured|is cured|all cured|matured|is ready to use|is ready to go|is ready to screen|is ready for use|is ready to give away|is ready now',
   deliver:
     'delivery|delivered|delivery of|dropped off|truckload|truckload of|truck load of|arrived|drop off|brought|got a load of|load of|took delivery of|a load of|got a delivery of|got delivered|new load of|truck brought|deliverd|delivry|came in|were delivered|was delivered|got in|received|restocked|restock|stocked up|bought|dumped off|truck dropped|truck dropped off|tree guys dropped|new stock|stock in',
   reject:

@@ -9,7 +9,7 @@ export const talk: Words = {
   'prep:into': 'into|in to|in2',
   'prep:on':
     'on|back on|back over|through|all through|all over|along|over|on top of|atop|around|near|by|beside|next to|behind|close to|under|beneath|across|against|outside of',
-  'prep:off': 'off|away',
+  'prep:off': 'off of|off|away',
   'prep:out': 'out|out of',
   'prep:in': 'in|inside of|within',
   'prep:with': 'with|w|wi|using|plus|along with|incl|including',
