@@ -7,14 +7,14 @@ import { drawAsText, draws } from '../../src/commands/drawing.ts';
 import { HOSPITAL, startScenario } from '../scenarios/harness.ts';
 import { drawnIn } from './drawn.ts';
 
-const picture = (
-  crew: ReturnType<typeof startScenario>,
-  text: string,
-  more: Record<string, unknown> = {},
-) => {
-  crew.say(text, { id: text, ...more });
-  const message = crew.book.message(crew.site, 'replay', 'group', text, null);
-  return message ? (crew.book.outgoingOfMessage(message.id)[0]?.picture ?? null) : null;
+let asked = 0;
+const picture = (crew: ReturnType<typeof startScenario>, text: string) => {
+  asked += 1;
+  const id = `asked ${asked}`;
+  const { replies } = crew.say(text, { id });
+  const message = crew.book.message(crew.site, 'replay', 'group', id, null);
+  expect(replies).toHaveLength(1);
+  return crew.book.outgoingOfMessage(message!.id)[0]!.picture;
 };
 
 test('a picture comes where it was asked for, and where there is something to show', () => {
@@ -25,9 +25,9 @@ test('a picture comes where it was asked for, and where there is something to sh
   expect(picture(crew, 'mix')).toBeNull();
   expect(picture(crew, 'B 51 49 C')).toBeNull();
   expect(picture(crew, 'B 52 50 C')).toBeNull();
-  expect(picture(crew, 'status B', { id: 'status of two' })).toBeNull();
+  expect(picture(crew, 'status B')).toBeNull();
   expect(picture(crew, 'B 53 51 C')).toBeNull();
-  const three = picture(crew, 'status B ');
+  const three = picture(crew, 'status B');
   expect(three?.draw).toBe('heat');
   expect(three?.alt).toMatch(/^Pile B: hottest 53 °C/);
   expect(picture(crew, 'status')).toBeNull();
