@@ -5,6 +5,7 @@ import { sayChangedWeeks } from './changed-weeks.ts';
 import { decide } from './decide.ts';
 import type { AddMore, Draft } from './draft.ts';
 import { safetyCard, withoutMedicalDetail } from './emergency.ts';
+import { type Foreseen, writeForeseen } from './foreseen.ts';
 import { languageFor, rememberSpoken } from './language.ts';
 import { makePictures } from './pictures.ts';
 import { pictureOf } from './pictures-of/drawing.ts';
@@ -46,7 +47,13 @@ export type Assistant = {
   board(site: number, language: Language | null, now: string): Board;
   /** For how many days a site keeps the words of messages as evidence; null where it has set no end. */
   keepsDays(site: number, now: string): number | null;
+  /** Where a site lies, as its file or a setting says; null where neither does. */
+  placeOf(site: number, now: string): Place | null;
+  /** Takes a forecast in: lines by nobody, marked as such, for what is expected from the site's today on. */
+  foresee(site: number, expected: (today: string) => readonly Foreseen[], now: string): Entry[];
 };
+
+type Place = { latitude: number; longitude: number };
 
 export type Board = {
   name: string;
@@ -321,6 +328,35 @@ export function makeAssistant(parts: {
       const picture = pictures.now(site);
       const today = localDateOf(now, picture.base.timeZone);
       return (settingAt(picture, 'keep-messages', today) as number | undefined) ?? null;
+    },
+    placeOf: (site, now) => {
+      const picture = pictures.now(site);
+      const today = localDateOf(now, picture.base.timeZone);
+      return (settingAt(picture, 'place', today) as Place | undefined) ?? picture.base.place ?? null;
+    },
+    foresee: (site, expected, now) => {
+      const picture = pictures.now(site);
+      const { timeZone } = settingsOf(picture, localDateOf(now, picture.base.timeZone));
+      const today = localDateOf(now, timeZone);
+      try {
+        return book.write(() => {
+          const written = writeForeseen({
+            book,
+            siteId: site,
+            picture,
+            today,
+            foreseen: expected(today),
+            now,
+          });
+          const { entries, voided } = written;
+          if (entries.length > 0) pictures.keep(site, pictures.with(site, picture, entries, voided));
+          return entries;
+        });
+      } catch (error) {
+        pictures.forget(site);
+        complain('a forecast could not be written', error);
+        return [];
+      }
     },
   };
 }

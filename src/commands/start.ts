@@ -14,6 +14,7 @@ import { build, complainTo } from './parts.ts';
 import { Problem } from './problem.ts';
 import { readSiteFile } from './site-file.ts';
 import { emptyOldTalk, emptyOldWords } from './tidy.ts';
+import { overWeather } from './weather.ts';
 
 const DEFAULT_NAME = 'My compost site';
 /** How often the clock is looked at for what goes out unasked. */
@@ -74,10 +75,12 @@ export async function run(args: string[]): Promise<number> {
       complain,
     });
     const backups = dailyBackup(book, path, warn);
+    const weather = overWeather({ environment: process.env, book, assistant, warn, complain });
     const tidy = () => {
       emptyOldTalk(book, now());
       emptyOldWords(book, assistant, now());
       void backups.look(now());
+      void weather.look(now());
     };
     tidy();
     const hourly = setInterval(tidy, 3_600_000);
@@ -104,7 +107,7 @@ export async function run(args: string[]): Promise<number> {
     } finally {
       clearInterval(clock);
       clearInterval(hourly);
-      await backups.ended();
+      await Promise.all([backups.ended(), weather.ended()]);
     }
   } finally {
     await page?.close();

@@ -1,0 +1,159 @@
+import type { RequestListener } from 'node:http';
+import { expect, test } from 'vitest';
+import { forecasts } from '../../src/weather/forecasts.ts';
+import { incoming } from '../logbook/samples.ts';
+import { startScenario } from '../scenarios/harness.ts';
+import { json, service, standIn, VALLEY } from './stand-in.ts';
+
+const VALLEY_SITE = {
+  name: 'Lower Terrace',
+  timeZone: 'America/Moncton',
+  place: { latitude: 46.0911, longitude: -64.7782 },
+  containers: { cart: { litres: 240, holds: 'food-scraps', tareKg: 15.5 } },
+  piles: ['B'],
+};
+
+/** A site with a forecast, and the means to change what the service says. */
+async function valley(site: unknown = VALLEY_SITE) {
+  let answer: RequestListener = json(VALLEY);
+  const there = await standIn((request, response) => answer(request, response));
+  const scenario = startScenario(site);
+  const warned: string[] = [];
+  const faults: unknown[] = [];
+  const make = () =>
+    forecasts({
+      service: service(there.address),
+      book: scenario.book,
+      assistant: scenario.assistant,
+      warn: (line) => warned.push(line),
+      complain: (_what, error) => faults.push(error),
+    });
+  const weather = make();
+  return {
+    ...scenario,
+    asked: there.asked,
+    warned,
+    faults,
+    weather,
+    again: make,
+    answers(next: RequestListener) {
+      answer = next;
+    },
+    /** The lines that a forecast made, with `taken back` beside those that no longer stand. */
+    written: () =>
+      [...scenario.book.entriesWalk(scenario.site)]
+        .filter(({ assumed, record }) => assumed.includes('forecast') && record.kind === 'weather')
+        .map(({ record, person, voidedBy }) => {
+          const { expects, when, mm } = record as { expects: string; when: string; mm?: number };
+          const said = `${expects} ${when}${mm === undefined ? '' : ` ${mm} mm`}`;
+          return `${person === null ? '' : 'by somebody: '}${said}${voidedBy === null ? '' : ' taken back'}`;
+        }),
+  };
+}
+
+const dry = { daily: { time: VALLEY.daily.time, precipitation_mm: [0, 0, 0, 0] } };
+
+test('rain in the forecast asks for a cover; each kind and day stands once, by nobody', async () => {
+  const site = await valley();
+  site.say('B 41');
+  expect(site.ask('today')).not.toMatch(/cover pile B/i);
+  await site.weather.look('2026-11-24T13:00:00.000Z');
+  const lines = ['rain 2026-11-25 12.5 mm', 'frost 2026-11-25', 'wind 2026-11-26'];
+  expect(site.written()).toEqual(lines);
+  await site.weather.look('2026-11-24T17:00:00.000Z');
+  await site.again().look('2026-11-24T17:30:00.000Z');
+  expect(site.written()).toEqual(lines);
+  expect(site.ask('today', { at: '2026-11-24T14:00' })).toMatch(/cover pile B/i);
+  expect(site.faults).toEqual([]);
+});
+
+test('asked again after three hours, and not before; a start anew asks no sooner', async () => {
+  const site = await valley();
+  await site.weather.look('2026-11-24T13:00:00.000Z');
+  await site.weather.look('2026-11-24T15:59:59.999Z');
+  await site.again().look('2026-11-24T15:59:59.999Z');
+  expect(site.asked.length).toBe(1);
+  await site.weather.look('2026-11-24T16:00:00.000Z');
+  expect(site.asked.length).toBe(2);
+});
+
+test('the last good forecast serves on, and brings in the new third day, until it is 36 hours old', async () => {
+  const site = await valley();
+  await site.weather.look('2026-11-24T13:00:00.000Z');
+  site.answers((request) => void request.socket.destroy());
+  await site.weather.look('2026-11-26T00:59:59.999Z');
+  const lines = ['rain 2026-11-25 12.5 mm', 'frost 2026-11-25', 'wind 2026-11-26'];
+  const third = ['rain 2026-11-27 30 mm', 'frost 2026-11-27', 'wind 2026-11-27'];
+  expect(site.written()).toEqual([...lines, ...third]);
+  await site.weather.look('2026-11-26T01:00:00.000Z');
+  expect(site.written()).toEqual([...lines, ...third].map((line) => `${line} taken back`));
+  expect([site.warned, site.faults]).toEqual([[], []]);
+});
+
+test('what is no longer expected is taken back, and the cover no longer asked for', async () => {
+  const site = await valley();
+  site.say('B 41');
+  await site.weather.look('2026-11-24T13:00:00.000Z');
+  expect(site.ask('today', { at: '2026-11-24T10:00' })).toMatch(/cover pile B/i);
+  site.answers(json(dry));
+  await site.weather.look('2026-11-24T17:00:00.000Z');
+  expect(site.written().filter((line) => !line.endsWith('taken back'))).toEqual([]);
+  expect(site.ask('today', { at: '2026-11-24T18:00' })).not.toMatch(/cover pile B/i);
+});
+
+test('what somebody typed is not written again, nor what somebody took back', async () => {
+  const site = await valley();
+  site.say('rain tomorrow');
+  await site.weather.look('2026-11-24T13:00:00.000Z');
+  expect(site.written()).toEqual(['frost 2026-11-25', 'wind 2026-11-26']);
+  site.say('undo #2', { at: '2026-11-24T11:00' });
+  await site.weather.look('2026-11-24T17:00:00.000Z');
+  expect(site.written()).toEqual(['frost 2026-11-25 taken back', 'wind 2026-11-26']);
+});
+
+test('no place, nothing asked; a place set in the chat is enough, and another place is asked of anew', async () => {
+  const { place: _, ...nowhere } = VALLEY_SITE;
+  const site = await valley(nowhere);
+  await site.weather.look('2026-11-24T13:00:00.000Z');
+  expect(site.asked).toEqual([]);
+  const move = (message: string, latitude: number, longitude: number) =>
+    site.assistant.receive(
+      incoming(site.site, message, {
+        text: '',
+        location: { latitude, longitude },
+        sentAt: '2026-11-24T13:00:00.000Z',
+      }),
+    );
+  move('1', 10.5, 20.25);
+  await site.weather.look('2026-11-24T13:00:01.000Z');
+  move('2', -33, 151);
+  await site.weather.look('2026-11-24T13:00:02.000Z');
+  expect(site.asked).toEqual(['/days?at=10.50,20.25', '/days?at=-33.00,151.00']);
+});
+
+test('a service that answers with something else is told of once; a fault of ours keeps no later look away', async () => {
+  const site = await valley();
+  site.answers(json({ hello: 1 }));
+  await site.weather.look('2026-11-24T13:00:00.000Z');
+  await site.weather.look('2026-11-24T14:00:00.000Z');
+  expect(site.warned.length).toBe(1);
+  await site.weather.look('no instant');
+  expect(site.faults.length).toBe(1);
+  site.answers(json(VALLEY));
+  await site.weather.look('2026-11-24T15:00:00.000Z');
+  expect(site.written().length).toBe(3);
+});
+
+test('an end while the service is still thinking waits for nothing and writes nothing', async () => {
+  const site = await valley();
+  let heard: () => void = () => {};
+  const arrived = new Promise<void>((resolve) => {
+    heard = resolve;
+  });
+  site.answers(() => heard());
+  const looking = site.weather.look('2026-11-24T13:00:00.000Z');
+  await arrived;
+  await site.weather.ended();
+  await looking;
+  expect([site.written(), site.faults]).toEqual([[], []]);
+});
