@@ -8,18 +8,18 @@ export const MARGIN = 24;
 export const PAPER = '#fdfcf7';
 export const INK = '#17201f';
 export const SOFT = '#4d5a58';
-export const RULE = '#d5d8d0';
+const RULE = '#d5d8d0';
 export const HOT = '#a3230f';
 export const COOL = '#144f8c';
 export const AIR = '#4d5a58';
 export const GOOD = '#1d6b3a';
 export const BAND = '#c98a1b';
-export const PALE_BAND = '#f3dfb6';
+const PALE_BAND = '#f3dfb6';
 /** How a band looks, in the drawing and in its key. */
 export const BAND_LOOK = { color: PALE_BAND, borderColor: BAND, borderWidth: 2 };
 
 export const FAMILY = 'DejaVu Sans Condensed';
-export const TITLE = 33;
+const TITLE = 33;
 export const TEXT = 24;
 export const SMALL = 22;
 
@@ -62,7 +62,7 @@ export function wrapped(text: string, size: number, width: number, most: number,
 }
 
 /** A text cut to a width, with dots where something is missing. */
-export function cut(text: string, size: number, width: number, bold = false): string {
+function cut(text: string, size: number, width: number, bold = false): string {
   if (widthOf(text, size, bold) <= width) return text;
   const letters = [...text];
   while (letters.length > 1 && widthOf(`${letters.join('')}…`, size, bold) > width) letters.pop();

@@ -3,7 +3,7 @@ import { addDays } from '#core';
 import { startScenario } from '../scenarios/harness.ts';
 
 /** A made-up site with everything a picture can show. */
-export const SITE = {
+const SITE = {
   name: 'Plum Hollow',
   timeZone: 'America/St_Johns',
   languages: ['en', 'fr', 'es'],
