@@ -6,7 +6,7 @@ import { askOnce } from './asking.ts';
 import { cautionLines } from './cautions.ts';
 import { doubtOf } from './doubting.ts';
 import type { Draft } from './draft.ts';
-import { emergencyLines, tellCoordinators, withoutMedicalDetail } from './emergency.ts';
+import { atMachine, emergencyLines, tellCoordinators, withoutMedicalDetail } from './emergency.ts';
 import { entryLine } from './entry-lines.ts';
 import { hold } from './holding.ts';
 import { matters } from './matters/index.ts';
@@ -23,7 +23,8 @@ const LISTED_MOST = 25;
  * of the book, then what waits for an answer, then what matters now, then what was asked for.
  */
 export function decide(draft: Draft, parsed: ParsedMessage, context: ReadContext): void {
-  if (parsed.danger.length > 0) draft.lines.push(...emergencyLines(draft, parsed.danger));
+  if (parsed.danger.length > 0)
+    draft.lines.push(...emergencyLines(draft, atMachine(parsed.danger, parsed.records)));
   else if (amendByReply(draft, parsed, context)) return;
 
   const before = draft.entries.length;

@@ -16,6 +16,19 @@ const CARDS: { whats: string[]; lines: string[] }[] = [
   { whats: ['help'], lines: ['help', 'call', 'help-then'] },
 ];
 
+/**
+ * Somebody hurt at a machine may be held by it, whatever word was found for it: stop and power come first there too.
+ */
+export function atMachine(danger: readonly Found[], records: readonly BookRecord[]): Found[] {
+  const held = records.some(
+    (record) =>
+      record.kind === 'problem' &&
+      record.topic === 'injury' &&
+      /^(drum|lift|exit)\b/.test(record.place ?? ''),
+  );
+  return held ? [{ what: 'caught', topic: 'injury' }, ...danger] : [...danger];
+}
+
 /** What to do now, before anything else is said: few words, in the order in which to do them. */
 export function emergencyLines(draft: Draft, danger: readonly Found[]): Line[] {
   const { safety } = settingsOf(draft.picture(), draft.today);

@@ -104,3 +104,13 @@ describe('a first day, as a crew types it', () => {
     expect(turn.posts.some((post) => post.about === 'alarm')).toBe(true);
   });
 });
+
+describe('somebody hurt at the drum, in other words', () => {
+  it.each(['someone is trapped in the drum', 'he fell in the drum', 'marie is hurt, at the drum'])(
+    '%s',
+    (text) => {
+      const [first] = startScenario(HOSPITAL).ask(text).split('\n');
+      expect(first).toContain('RED STOP');
+    },
+  );
+});
