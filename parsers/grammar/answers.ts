@@ -51,6 +51,10 @@ export function answerIn(tokens: readonly Tok[], context: ReadContext): Item[] |
   }
   if (question.about === 'new-pile')
     return slots.get('yes').length > 0 ? to('yes') : slots.get('noans').length > 0 ? to('no') : null;
+  // A number with its own place, material or scale is an entry of its own: `B 41`, `chips 12`, `41C` after a weight.
+  if (n && (placesOf(slots).length > 0 || slots.get('material').length > 0)) return null;
+  const isDegrees = n?.unit === 'C' || n?.unit === 'F' || n?.unit === 'deg';
+  if (n && isDegrees !== (question.doubt.record.kind === 'temperature') && n.unit !== null) return null;
   return answerDoubt(question, slots.all, n, typed, to);
 }
 

@@ -106,7 +106,7 @@ describe('a first day, as a crew types it', () => {
 });
 
 describe('somebody hurt at the drum, in other words', () => {
-  it.each(['someone is trapped in the drum', 'he fell in the drum', 'marie is hurt, at the drum'])(
+  it.each(['someone is trapped in the drum', 'he fell in the drum', 'somebody got hurt at the drum'])(
     '%s',
     (text) => {
       const [first] = startScenario(HOSPITAL).ask(text).split('\n');
