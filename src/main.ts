@@ -8,6 +8,7 @@ const COMMANDS: Record<string, () => Promise<{ run(args: string[]): Promise<numb
   entries: () => import('./commands/entries.ts'),
   export: () => import('./commands/export.ts'),
   import: () => import('./commands/import.ts'),
+  report: () => import('./commands/report.ts'),
   backup: () => import('./commands/backup.ts'),
   restore: () => import('./commands/restore.ts'),
   verify: () => import('./commands/verify.ts'),

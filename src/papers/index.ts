@@ -6,5 +6,7 @@ export { addKept, addLines, countNew, undoImport } from './import/import.ts';
 export { FILE_FAULTS, readFile } from './import/read-file.ts';
 export { type LineIn, readTable } from './import/read-table.ts';
 export type { KeptLine } from './kept-line.ts';
+export { type ReportFacts, reportFacts } from './report/facts.ts';
+export { writeReport } from './report/report.ts';
 export { restoreBook } from './restore.ts';
 export { EXPORT_FORMATS, type ExportFormat } from './sinks.ts';

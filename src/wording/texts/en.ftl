@@ -513,7 +513,7 @@ accepts-no = { CAP($what) }: no, it is on this site's list of what stays out.
 accepts-not-on-list = { CAP($what) } is not on this site's list. Set it aside and ask a coordinator.
 
 elsewhere-export = The book as files: on the machine, "npm run -s export -- --from 2026-01-01 --format xlsx" (or csv, json).
-elsewhere-report = No report yet from the chat: "week" and "year" hold the sums.
+elsewhere-report = The report as a PDF: on the machine, "npm run -s report -- month" (or week, season, year).
 guest-sets-nothing = From here nothing is set: ask a coordinator to send that in the group.
 guest-too-late = #{ $entry } is more than an hour old: ask a coordinator to take it back.
 share-link = A page for { $site }: whoever has this link can log and ask, with no account.

@@ -513,7 +513,7 @@ accepts-no = { CAP($what) }: no, la lista del sitio lo deja fuera.
 accepts-not-on-list = { CAP($what) } no está en la lista del sitio. Apártelo y pregunte a la coordinación.
 
 elsewhere-export = La bitácora en archivos: en la máquina, "npm run -s export -- --from 2026-01-01 --format xlsx" (o csv, json).
-elsewhere-report = Todavía no hay reporte por el chat: "semana" y "año" tienen las sumas.
+elsewhere-report = El informe en PDF: en la máquina, "npm run -s report -- month" (o week, season, year).
 guest-sets-nothing = Desde aquí no se ajusta nada: pide a quien coordina que lo mande en el grupo.
 guest-too-late = #{ $entry } tiene más de una hora: pide a quien coordina que la anule.
 share-link = Una página para { $site }: con este enlace se anota y se pregunta, sin cuenta.

@@ -513,7 +513,7 @@ accepts-no = { CAP($what) } : non, la liste du site le laisse dehors.
 accepts-not-on-list = { CAP($what) } n'est pas sur la liste du site. Mettez de côté et demandez à la coordination.
 
 elsewhere-export = Le cahier en fichiers : sur la machine, « npm run -s export -- --from 2026-01-01 --format xlsx » (ou csv, json).
-elsewhere-report = Pas encore de rapport par le chat : « semaine » et « année » donnent les sommes.
+elsewhere-report = Le rapport en PDF : sur la machine, « npm run -s report -- month » (ou week, season, year).
 guest-sets-nothing = D'ici, rien ne se règle : demandez à une personne responsable de l'envoyer dans le groupe.
 guest-too-late = #{ $entry } date de plus d'une heure : demandez à une personne responsable de l'annuler.
 share-link = Une page pour { $site } : avec ce lien, on note et on demande, sans compte.

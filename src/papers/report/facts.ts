@@ -1,0 +1,139 @@
+import { settingsOf } from '#assistant';
+import { isFeed } from '#core';
+import type { OpenedBook } from '#logbook';
+import { type JudgedPile, judgedPile, type ProblemSeen } from '../sheets/end-sheets.ts';
+import { lineSeer } from '../sheets/line-seen.ts';
+import { type Span, spanFacts } from '../span-facts.ts';
+
+type Sums = { loads: number; kg: number; estimatedKg: number };
+export type ReportFacts = Span & {
+  settings: ReturnType<typeof settingsOf>;
+  feed: Sums & { pending: number };
+  addedKg: number;
+  addedEstimatedKg: number;
+  bySource: (Sums & { material: string; source: string })[];
+  byMonth: (Sums & { month: string })[];
+  compostKg: number;
+  compostLitres: number;
+  refused: number;
+  turnings: number;
+  hours: number;
+  removals: {
+    date: string;
+    material: string;
+    pile: string | null;
+    to: string | null;
+    kg: number | null;
+    litres: number | null;
+  }[];
+  piles: JudgedPile[];
+  problems: ProblemSeen[];
+  factors: { material: string; factor: number; unit: string }[];
+  counted: number;
+  corrected: number;
+  held: number;
+};
+
+const more = (sums: Sums, kg: number, estimatedKg: number): void => {
+  sums.loads += 1;
+  sums.kg += kg;
+  sums.estimatedKg += estimatedKg;
+};
+
+/** Everything that the report shows, from two walks along the book. */
+export function reportFacts(book: OpenedBook, siteId: number, span: Span): ReportFacts {
+  const names = new Map(book.people(siteId).map(({ id, name }) => [id, name]));
+  const facts = spanFacts(book, siteId, span, names, () => {});
+  const settings = settingsOf(facts.now, span.to);
+  const see = lineSeer(facts.now, names, settings.timeZone);
+  const report: ReportFacts = {
+    ...span,
+    settings,
+    feed: { loads: 0, kg: 0, estimatedKg: 0, pending: 0 },
+    addedKg: 0,
+    addedEstimatedKg: 0,
+    bySource: [],
+    byMonth: [],
+    compostKg: 0,
+    compostLitres: 0,
+    refused: 0,
+    turnings: 0,
+    hours: 0,
+    removals: [],
+    piles: facts.batches.map((batch) =>
+      judgedPile(facts.atEnd, batch, { at: `${span.to}T23:59:59.999Z`, localDate: span.to }),
+    ),
+    problems: facts.problems,
+    factors: [],
+    counted: 0,
+    corrected: 0,
+    held: 0,
+  };
+  const sources = new Map<string, ReportFacts['bySource'][number]>();
+  const months = new Map<string, ReportFacts['byMonth'][number]>();
+  const factors = new Map<string, ReportFacts['factors'][number]>();
+  for (const entry of book.entriesFrom(siteId, '')) {
+    if (entry.localDate < span.from || entry.localDate > span.to) continue;
+    if (entry.voidedBy !== null) {
+      report.corrected += 1;
+      continue;
+    }
+    if (entry.held) {
+      report.held += 1;
+      continue;
+    }
+    const line = see(entry);
+    if (!line) continue;
+    report.counted += 1;
+    const { record, weight } = line;
+    if (record.kind === 'weigh-in' && weight) {
+      const kg = weight.netKg ?? 0;
+      const estimatedKg = weight.netKg === null ? (weight.estimatedKg ?? 0) : 0;
+      if (estimatedKg > 0 && weight.estimate) {
+        const { factor, factorUnit: unit } = weight.estimate;
+        factors.set(`${record.material}|${unit}|${factor}`, { material: record.material, factor, unit });
+      }
+      if (!isFeed(record.material)) {
+        report.addedKg += kg;
+        report.addedEstimatedKg += estimatedKg;
+      } else {
+        more(report.feed, kg, estimatedKg);
+        if (weight.pending) report.feed.pending += 1;
+        const month = entry.localDate.slice(0, 7);
+        if (!months.has(month)) months.set(month, { month, loads: 0, kg: 0, estimatedKg: 0 });
+        more(months.get(month)!, kg, estimatedKg);
+      }
+      const key = `${record.material}|${record.source ?? ''}`;
+      if (!sources.has(key))
+        sources.set(key, {
+          material: record.material,
+          source: record.source ?? '',
+          loads: 0,
+          kg: 0,
+          estimatedKg: 0,
+        });
+      more(sources.get(key)!, kg, estimatedKg);
+    } else if (record.kind === 'removal') {
+      const counted = record.kg == null && line.containerLitres !== null && record.count != null;
+      const litres = record.litres ?? (counted ? record.count! * line.containerLitres! : null);
+      if (record.material === 'finished-compost') {
+        report.compostKg += record.kg ?? 0;
+        report.compostLitres += litres ?? 0;
+      }
+      report.removals.push({
+        date: entry.localDate,
+        material: record.material,
+        pile: record.pile ?? null,
+        to: record.to ?? null,
+        kg: record.kg ?? null,
+        litres,
+      });
+    } else if (record.kind === 'rejected-load') report.refused += record.count ?? 1;
+    else if (record.kind === 'turning') report.turnings += 1;
+    else if (record.kind === 'hours') report.hours += record.hours * (record.people ?? 1);
+  }
+  report.bySource = [...sources.values()].sort((a, b) => b.kg + b.estimatedKg - a.kg - a.estimatedKg);
+  report.byMonth = [...months.values()].sort((a, b) => (a.month < b.month ? -1 : 1));
+  report.factors = [...factors.values()];
+  return report;
+}
