@@ -126,7 +126,14 @@ export function units(tokens: readonly Tok[], context: ReadContext): Tok[] {
       out.pop();
     }
     const sign = out.at(-1);
-    if (sign && punct(sign, '-') && tok.glued && !sign.glued && out.at(-2)?.k !== 'n' && !isLineStart(out)) {
+    if (
+      sign &&
+      punct(sign, '-') &&
+      tok.glued &&
+      !sign.glued &&
+      out.at(-2)?.k !== 'n' &&
+      (!isLineStart(out) || isCold(tokens[i + 1]))
+    ) {
       n.value = -n.value;
       n.negative = true;
       out.pop();
@@ -217,6 +224,9 @@ function namesLine(tok: Tok, dash: Tok, value: Tok, out: readonly Tok[], context
   return context.piles.includes(`pile ${tok.n!.value}`);
 }
 
+/** `-4 outside` opens a line with frost, `-4 carts` with a bullet. */
+const isCold = (next: Tok | undefined) => sense(next, 'place') === 'ambient' || punct(next, '°');
+
 const isLineStart = (out: readonly Tok[]) => {
   const before = out.at(-2);
   return before === undefined || punct(before, '\n');
@@ -256,6 +266,9 @@ function unitAt(
   }
   if (unit === 'in' && tok.s === 'in' && spaced) {
     const next = tokens[k + 1];
+    // `carts 51 and 58 in`
+    for (let j = k - 2; j >= Math.max(0, k - 7) && tokens[j]!.k !== 'p'; j--)
+      if (sense(tokens[j], 'container') !== undefined && sense(next, 'deep') === undefined) return null;
     if (sense(next, 'deep') === undefined && next !== undefined && !(next.k === 'p')) return null;
   }
   if (unit === 'deg') {

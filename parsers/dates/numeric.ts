@@ -3,7 +3,9 @@ import { calendarDay } from './calendar.ts';
 import { resolveDayMonth } from './days.ts';
 import { type DayPiece, isHead, isInsideNumber, isNumber, isWord, type Scan } from './scan.ts';
 
-const fractionParts = new Set([2, 3, 4, 5, 6, 8, 10, 12, 16]);
+const fractionParts = new Set([2, 3, 4, 5, 6, 8, 10, 16]);
+/** `2/4`, `4/10`: nobody writes a quantity so. */
+const isReducible = (a: number, b: number): boolean => [2, 3, 5].some((by) => a % by === 0 && b % by === 0);
 
 type Figures = {
   readonly parts: readonly number[];
@@ -85,7 +87,7 @@ export function readNumeric(scan: Scan, at: number): DayPiece | null {
     !next.opensLine &&
     (lexicon.measured.has(next.text) || next.text === '%' || next.text === '°' || next.text === '"');
   if (mark === '/') {
-    const isFraction = a < b && fractionParts.has(b);
+    const isFraction = a < b && fractionParts.has(b) && !isReducible(a, b);
     // `le 1/2 seau` is half of one, `on 1/2 carts 61 58` a day
     const isArticle =
       isWord(before) && lexicon.beforeDay.get(before.text)?.some(({ words }) => words.length === 1) === true;

@@ -1,4 +1,4 @@
-import type { FieldRecord } from '#records';
+import { type FieldRecord, isLengthUnit } from '#records';
 import { drop } from '../plausible.ts';
 import {
   bare,
@@ -74,12 +74,25 @@ export function placed(place: string, scope: Scope, record: FieldRecord, field =
 
 const WHOLE = ['both', 'all', 'many', 'pilehead'];
 
+/** `gave D a turn`: the giving says no more than the turn does. */
+const gaveTurn = (tokens: readonly Tok[]) =>
+  tokens.some((tok) => tok.s === 'a turn')
+    ? tokens.filter((tok) => !/^(?:gave|given|got)$/.test(tok.s))
+    : tokens;
+
 export const turning: Reader = {
   rule: 'turning',
   on: ['turn'],
   read(tokens, scope) {
     const whole = tokens.some((tok) => ['all', 'both', 'many'].some((cls) => sense(tok, cls) !== undefined));
-    const slots = take(tokens, ['turn', ...(whole ? ['n'] : []), 'place', ...WHOLE, 'with', 'machine']);
+    const slots = take(gaveTurn(tokens), [
+      'turn',
+      ...(whole ? ['n'] : []),
+      'place',
+      ...WHOLE,
+      'with',
+      'machine',
+    ]);
     if (!slots || slots.get('turn').length !== 1 || scope.asked) return null;
     if (slots.get('machine').length > 0 && !slots.all.some((one) => isPrep(one, 'with', 'to'))) return null;
     // `a la 2 y a la 3`: behind `and` comes another pile, not where the first went.
@@ -120,11 +133,16 @@ export const turning: Reader = {
 
 export const cover: Reader = {
   rule: 'cover',
-  on: ['cover', 'uncover', 'layer'],
+  on: ['cover', 'uncover', 'layer', 'material'],
   read(tokens, scope) {
     const twice = twoCovers(tokens, scope);
     if (twice) return twice;
-    const slots = take(tokens, SLOTS_1);
+    // `4 inches of chips on top of A`: with its thickness a material is a cover.
+    const thick = tokens.filter((tok) => tok.k === 'n' && isLengthUnit(tok.n!.unit) && tok.n!.unit !== 'm');
+    const slots = take(
+      tokens.filter((tok) => !thick.includes(tok)),
+      SLOTS_1,
+    );
     if (!slots || scope.asked) return null;
     const shifted = movedCover(slots, scope);
     if (shifted) return shifted;
@@ -156,7 +174,9 @@ export const cover: Reader = {
         slots.all.some((one) => isPrep(one, 'from') || isPrep(one, 'off') || isPrep(one, 'of')));
     const on = slots.all.some((one) => isPrep(one, 'on', 'to', 'into', 'in')) || slots.get('add').length > 0;
     const bareTarped = layerToks.some((tok) => tok.s === 'tarped');
-    if (!verb && !(layerToks.length > 0 && (off || on || bareTarped || taken))) return null;
+    const laid = thick.length === 1 && materials.length === 1 && on && slots.get('place').length > 0;
+    if (thick.length > 0 && !laid && !verb && layerToks.length === 0) return null;
+    if (!verb && !laid && !(layerToks.length > 0 && (off || on || bareTarped || taken))) return null;
     if (!verb && taken && !off) return null;
     // A material with no covering word is a load, not a cover.
     const layers: ('mature-compost' | 'wood-chips' | 'geotextile' | 'tarp' | 'unspecified')[] = [];
@@ -176,7 +196,7 @@ export const cover: Reader = {
         );
       }
     }
-    if (materials.length > 0 && !verb && layers.length === materials.length) return null;
+    if (materials.length > 0 && !verb && !laid && layers.length === materials.length) return null;
     if (layers.length === 0) {
       const sheet = slots
         .get('cover')
@@ -239,6 +259,8 @@ function twoCovers(tokens: readonly Tok[], scope: Scope): Item[] | null {
   }
   return null;
 }
+
+const GOOD = new Set('good|ok|okay|fine|all good|bon|bonne|correct|correcte|bien|buena|bueno'.split('|'));
 
 export const moisture: Reader = {
   rule: 'moisture',
@@ -306,9 +328,13 @@ export const moisture: Reader = {
           : item,
       );
     }
+    // `A squeeze test good`
+    const fine = slots.get('ok').some((tok) => GOOD.has(tok.s)) && squeezed && named.length > 0;
+    if (feels.length === 0 && fine && others.length === placeNums.length) feels.push('right');
     if (feels.length === 0) return null;
     // `ça coule` is a wet handful only where one was squeezed; else it runs out of the heap.
-    if (!squeezed && slots.get('feel').every((tok) => sense(tok, 'topic') !== undefined)) return null;
+    if (!squeezed && !fine && slots.get('feel').every((tok) => sense(tok, 'topic') !== undefined))
+      return null;
     const order = ['dripping', 'wet', 'dry', 'right'];
     if (
       feels.length > 1 &&

@@ -26,7 +26,13 @@ export const discharge: Reader = {
     const drums = places.filter(isDrum);
     const others = places.filter((place) => !isDrum(place) && place !== 'exit');
     const out = slots.get('discharge').length > 0;
-    if (drums.length === 0 && !(out && scope.context.drums.length > 0)) return null;
+    // `drum at 55, emptied to B`: with one drum on the site it is that which was emptied onto a pile.
+    const tipped =
+      slots.get('empty').length > 0 &&
+      others.length === 1 &&
+      slots.all.some((one) => isPrep(one, 'to')) &&
+      scope.prevTok !== undefined;
+    if (drums.length === 0 && !((out || tipped) && scope.context.drums.length > 0)) return null;
     if (
       !out &&
       slots.get('empty').length === 0 &&

@@ -98,6 +98,8 @@ export const pileEvent: Reader = {
     const places = placesOf(slots);
     if (places.some((place) => !isHeap(place))) return null;
     if (slots.get('material').some((tok) => !/compost/.test(sense(tok, 'material')!))) return null;
+    // `emptied to B` says where it went, not that B is empty.
+    if (event === 'emptied' && slots.all.some((one) => isPrep(one, 'to', 'into', 'on'))) return null;
     const { context } = scope;
     if (event === 'joined') {
       const [a, b] = places;

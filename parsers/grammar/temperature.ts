@@ -234,6 +234,8 @@ function readPieces(pieces: Piece[], slots: Slots, scope: Scope, tokens: readonl
     // Degrees before the place need their sign, or a word between: `3 B` says nothing.
     if (
       before.length > 0 &&
+      // `68 outside, pile 1 126`; alone, degrees outside are talk of the weather
+      !(named[0] === 'ambient' && !scope.prevTok && sense(scope.afterTok, 'place') !== undefined) &&
       !slots.all.some(
         (o) =>
           isPrep(o, 'in') || isPrep(o, 'at') || isPrep(o, 'on') || isPrep(o, 'for') || o.cls === 'tempword',

@@ -58,6 +58,14 @@ export const weighIn: Reader = {
       containers.length === 1
         ? inContainer(tokens, slots, materials, scope, marked.found)
         : loose(tokens, slots, materials, scope, marked.found);
+    if (items && marked.only !== undefined) {
+      if (items.length !== 2 || items.some((item) => !('record' in item))) return null;
+      return items.map((item, k) => {
+        if (k === marked.only || !('record' in item)) return item;
+        const { flags: _flags, ...record } = item.record as WeighIn;
+        return { ...item, record };
+      });
+    }
     if (!items || !parted.pieces) return items;
     const only = items.length === 1 && 'record' in items[0]! ? items[0] : null;
     if (!only) return null;
@@ -153,7 +161,7 @@ export function alternatives(tokens: readonly Tok[]): readonly Tok[] {
 }
 
 /** What follows a weighed load and says that it was contaminated, to the end of the run: only a flag on it. */
-function contaminationIn(tokens: readonly Tok[]): { rest: readonly Tok[]; found: boolean } {
+function contaminationIn(tokens: readonly Tok[]): { rest: readonly Tok[]; found: boolean; only?: 0 | 1 } {
   const at = tokens.findIndex(
     (tok, k) =>
       k > 0 &&
@@ -210,6 +218,13 @@ function contaminationIn(tokens: readonly Tok[]): { rest: readonly Tok[]; found:
         sense(head.at(-1), 'net') === undefined))
   )
     head.pop();
+  // `19 22, la segunda contaminada`: that one alone
+  const which = sense(head.at(-1), 'choice');
+  if ((which === 'first' || which === 'second') && head.length > 2) {
+    head.pop();
+    while (head.at(-1)?.k === 'p' || sense(head.at(-1), 'article') !== undefined) head.pop();
+    return { rest: head, found: true, only: which === 'first' ? 0 : 1 };
+  }
   return { rest: head, found: true };
 }
 const GATED = ['neg', 'intent', 'cond', 'ask', 'hearsay'];
@@ -221,7 +236,10 @@ function crosses(slots: Slots): boolean {
   let crossed = false;
   let sourced = false;
   let placed = false;
+  const tail = slots.all.findLast((one) => one.cls !== 'sep' && one.cls !== 'fill');
   for (const { cls, tok } of slots.all) {
+    // `bucket is 19 lbs, coffee grounds`: what it held, said last
+    if (crossed && cls === 'material' && tok === tail?.tok && said(slots)) continue;
     // `emptied pile 4, 6 barrows …`: a place and a comma, and then a load, are two things.
     if (cls === 'place' && !subject && !counted) placed = true;
     if (placed && cls === 'sep' && tok.s === ',') return true;
@@ -239,6 +257,14 @@ function crosses(slots: Slots): boolean {
   }
   return false;
 }
+
+/** One weight, one container, one material, nothing else: the material can only be what was weighed. */
+const said = (slots: Slots) =>
+  slots.nums.length === 1 &&
+  slots.get('container').length === 1 &&
+  slots.get('material').length === 1 &&
+  slots.all.every((one) => one.cls !== 'and') &&
+  sense(slots.get('container')[0], 'plural') === undefined;
 
 /** The material's names among the slots; null where two different ones are named. */
 function materialsOf(slots: Slots): string[] | null {
@@ -325,6 +351,9 @@ function inContainer(
 ): Item[] | null {
   const { context } = scope;
   if (leavesNumber(tokens, slots, scope) || strangers(slots, scope)) return null;
+  // `half bucket chips and a full | bucket of sawdust`
+  if (sense(tokens.at(-1), 'full') !== undefined && sense(scope.nextTok, 'container') !== undefined)
+    return null;
   const at = slots.all.findIndex((one) => one.cls === 'container');
   const tok = slots.all[at]!.tok;
   const container = sense(tok, 'container')!;
@@ -443,6 +472,8 @@ function inContainer(
       slots.get('place').length > 0 ||
       (slots.get('add').length > 0 && count !== null);
     if (!enough || size || !material || scope.asked) return null;
+    // `spilled half a cart`: nothing went in
+    if (sense(scope.prevTok, 'topic') !== undefined) return null;
     return [
       {
         record: bare({ ...head, count: count ?? 1, fill }) as WeighIn,

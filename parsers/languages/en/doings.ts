@@ -2,7 +2,7 @@ import type { Words } from '../../lexicon.ts';
 
 /** What people do on a compost site, in English. */
 export const doings: Words = {
-  turn: 'turned|flipped|turning done on|gave a turn|gave a turn to|turned over|forked over|re turned|tuned|turned the|turnd|turned by hand|turned with the loader|just turned|aerated|got turned|was turned|were turned|have been turned|has been turned|been turned|finished turning|done turning|turning|turn done',
+  turn: 'a turn|turned|flipped|turning done on|gave a turn|gave a turn to|turned over|forked over|re turned|tuned|turned the|turnd|turned by hand|turned with the loader|just turned|aerated|got turned|was turned|were turned|have been turned|has been turned|been turned|finished turning|done turning|turning|turn done',
   cover:
     'covered|capped|blanketed|tucked in|covered up|re covered|recovered|coverd|is covered|was covered|are covered|got covered|covering|under cover|put the cover on|put a cover on|put cover on|put covers on|cover on|covered with|topped with|topped|layered|layer of|a layer of',
   'cover:tarp': 'tarped|tarped over|tarped up',

@@ -118,7 +118,7 @@ export const talk: Words = {
     'three quarters of a|three quarters|three quarter|three fourths|three fourths of a|three quarters of the',
   'frac:0.3333333333333333': 'a third of a|third of a|a third|one third',
   'frac:0.6666666666666666': 'two thirds of a|two thirds',
-  ofit: 'of it|of that|of which|of this|of them',
+  ofit: 'incl|including|of it|of that|of which|of this|of them',
   'letter:A': 'ay|eh',
   'letter:B': 'bee|be|bea',
   'letter:C': 'see|sea|cee',
