@@ -192,7 +192,6 @@ async function asSheets(given: Given, folder: string): Promise<Exported> {
       continue;
     }
     const line = see(entry);
-    if (!line) continue;
     counted += 1;
     addDay(days, line, materials);
     for (const { sheet, to } of sheets) {

@@ -83,7 +83,6 @@ export function reportFacts(book: OpenedBook, siteId: number, span: Span): Repor
       continue;
     }
     const line = see(entry);
-    if (!line) continue;
     report.counted += 1;
     const { record, weight } = line;
     if (record.kind === 'weigh-in' && weight) {

@@ -52,15 +52,14 @@ export function withoutPrivate(entry: Entry, medical: ReadonlySet<number>): Entr
 export const isMedical = (entry: Pick<Entry, 'record'>): boolean =>
   PRIVATE_TOPICS.has(String((entry.record as { topic?: unknown }).topic));
 
-/** Makes lines seen from entries; null for one of a kind that this program does not know. */
+/** Makes lines seen from entries. */
 export function lineSeer(picture: Picture, names: ReadonlyMap<number, string>, zone: string) {
-  return (entry: Entry): SeenLine | null => {
+  return (entry: Entry): SeenLine => {
     // A held record may be anything: its sheet shows it as text, and asks no field of it.
     if (entry.held)
       return { ...common(entry), record: entry.record as BookRecord, weight: null, containerLitres: null };
-    const read = BookSchema.safeParse(entry.record);
-    if (!read.success) return null;
-    const record = read.data;
+    // The book has held it against its schema on the way out.
+    const record = entry.record as BookRecord;
     const weight =
       record.kind === 'weigh-in'
         ? weighed(picture, record, {
