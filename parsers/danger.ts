@@ -1,6 +1,6 @@
 // Danger in a message: somebody hurt, caught or reaching in; fire, smoke, a burnt smell; sharps; gas; a cry for help.
 // It is read before anything else, in all languages at once, and rather once too often than missed.
-import { cutPieces, type Piece, type Sentence } from './danger/pieces.ts';
+import { cutPieces, mayHoldDanger, type Piece, type Sentence } from './danger/pieces.ts';
 import type { DangerKind } from './danger/words.ts';
 
 /** What kind of emergency it is; `other` is gas or a bare cry for help. */
@@ -372,6 +372,7 @@ function readCry({ pieces, mark }: Sentence, isWholeMessage: boolean): Finding |
  * @example readDanger('smoke break at 10') // []
  */
 export function readDanger(text: string): Danger[] {
+  if (!mayHoldDanger(text)) return [];
   const dangers: Danger[] = [];
   const sentences = cutPieces(text);
   for (const sentence of sentences) {

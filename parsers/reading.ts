@@ -72,20 +72,55 @@ const SOFT = new Set([
 ]);
 export const isSoft = (token: Tok) => token.k === 'p' && SOFT.has(token.s) && token.senses.length === 0;
 
-const RANKS = new WeakMap<readonly string[], ReadonlyMap<string, number>>();
+/** The order of a reader's classes, and the token it last stumbled over, with where it stood in the run. */
+type Ranks = { of: ReadonlyMap<string, number>; stumbled: Tok | null; at: number };
+
+const RANKS = new WeakMap<readonly string[], Ranks>();
 
 /** The order of a reader's classes, for a quick look-up. */
-function ranksOf(accepts: readonly string[]): ReadonlyMap<string, number> {
+function ranksOf(accepts: readonly string[]): Ranks {
   let ranks = RANKS.get(accepts);
   if (!ranks) {
     const map = new Map<string, number>();
     accepts.forEach((cls, rank) => {
       if (!map.has(cls)) map.set(cls, rank);
     });
-    ranks = map;
+    ranks = { of: map, stumbled: null, at: 0 };
     RANKS.set(accepts, ranks);
   }
   return ranks;
+}
+
+/** The rank of the meaning by which a reader takes a word, or -1. */
+function rankedSense(tok: Tok, ranks: ReadonlyMap<string, number>): string | undefined {
+  let cls: string | undefined;
+  let best = Number.POSITIVE_INFINITY;
+  for (const meaning of tok.senses) {
+    const rank = ranks.get(meaning.cls);
+    if (rank !== undefined && rank < best) {
+      best = rank;
+      cls = meaning.cls;
+    }
+  }
+  return cls;
+}
+
+/** The class by which a reader takes a token; `?` a word nobody knows, null where it does not take it. */
+function classOf(tok: Tok, ranks: ReadonlyMap<string, number>): string | null {
+  if (tok.k === 'd') return 'd';
+  if (tok.k === 'n') {
+    if (tok.n!.named && ranks.has('place')) return 'place';
+    if (ranks.has('n')) return 'n';
+    return ranks.has('place') && sense(tok, 'place?') !== undefined ? 'place' : null;
+  }
+  const cls = rankedSense(tok, ranks);
+  if (cls) return cls;
+  for (const meaning of tok.senses) {
+    if (!ALWAYS.has(meaning.cls)) continue;
+    return sense(tok, 'prep') ? ' prep' : sense(tok, 'and') !== undefined ? ' and' : ' fill';
+  }
+  if (isSoft(tok)) return ' sep';
+  return tok.k === 'w' && tok.senses.length === 0 ? '?' : null;
 }
 
 /**
@@ -95,66 +130,50 @@ function ranksOf(accepts: readonly string[]): ReadonlyMap<string, number> {
  */
 export function take(tokens: readonly Tok[], accepts: readonly string[], lenient = 0): Slots | null {
   const ranks = ranksOf(accepts);
+  // Runs are tried from the longest: what made the last one fail is still in most that follow.
+  if (lenient === 0 && ranks.stumbled && tokens[ranks.at] === ranks.stumbled) return null;
+  const classes: string[] = [];
+  let strangers = 0;
+  for (let k = 0; k < tokens.length; k++) {
+    const tok = tokens[k]!;
+    const cls = classOf(tok, ranks.of);
+    if (cls === null || (cls === '?' && ++strangers > lenient)) {
+      if (lenient === 0) {
+        ranks.stumbled = tok;
+        ranks.at = k;
+      }
+      return null;
+    }
+    classes.push(cls);
+  }
+  return slotsOf(tokens, classes);
+}
+
+function slotsOf(tokens: readonly Tok[], classes: readonly string[]): Slots {
   const found = new Map<string, Tok[]>();
   const all: { cls: string; tok: Tok }[] = [];
-  const nums: Tok[] = [];
   const dates: Tok[] = [];
   const unknown: Tok[] = [];
-  const put = (cls: string, tok: Tok) => {
-    const list = found.get(cls);
-    if (list) list.push(tok);
-    else found.set(cls, [tok]);
-    all.push({ cls, tok });
-  };
-  for (const tok of tokens) {
+  for (let k = 0; k < tokens.length; k++) {
+    const tok = tokens[k]!;
+    const cls = classes[k]!;
     if (tok.k === 'd') {
       dates.push(tok);
       continue;
     }
-    if (tok.k === 'n') {
-      if (tok.n!.named && ranks.has('place')) {
-        put('place', tok);
-        continue;
-      }
-      if (ranks.has('n')) {
-        nums.push(tok);
-        put('n', tok);
-        continue;
-      }
-      if (sense(tok, 'place?') !== undefined && ranks.has('place')) {
-        put('place', tok);
-        continue;
-      }
-      return null;
-    }
-    let cls: string | undefined;
-    let best = Number.POSITIVE_INFINITY;
-    for (const meaning of tok.senses) {
-      const rank = ranks.get(meaning.cls);
-      if (rank !== undefined && rank < best) {
-        best = rank;
-        cls = meaning.cls;
-      }
-    }
-    if (cls) {
-      put(cls, tok);
-      continue;
-    }
-    if (tok.senses.some((meaning) => ALWAYS.has(meaning.cls))) {
-      const prep = sense(tok, 'prep');
-      all.push({ cls: prep ? 'prep' : sense(tok, 'and') !== undefined ? 'and' : 'fill', tok });
-      continue;
-    }
-    if (isSoft(tok)) {
-      all.push({ cls: 'sep', tok });
-      continue;
-    }
-    if (unknown.length < lenient && tok.k === 'w' && tok.senses.length === 0) {
+    if (cls === '?') {
       unknown.push(tok);
-      all.push({ cls: '?', tok });
+      all.push({ cls, tok });
       continue;
     }
-    return null;
+    if (cls.charCodeAt(0) === 32) {
+      all.push({ cls: cls.slice(1), tok });
+      continue;
+    }
+    const list = found.get(cls);
+    if (list) list.push(tok);
+    else found.set(cls, [tok]);
+    all.push({ cls, tok });
   }
   return {
     get: (cls) => found.get(cls) ?? EMPTY,
@@ -162,7 +181,7 @@ export function take(tokens: readonly Tok[], accepts: readonly string[], lenient
       const first = found.get(cls)?.[0];
       return first && (sense(first, cls) ?? (cls === 'place' ? sense(first, 'place?') : undefined));
     },
-    nums,
+    nums: found.get('n') ?? EMPTY,
     all,
     dates,
     unknown,

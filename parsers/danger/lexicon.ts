@@ -23,7 +23,36 @@ export type DangerLexicon = {
   readonly single: ReadonlyMap<string, ReadonlySet<DangerKind>>;
   readonly patterns: ReadonlyMap<string, readonly Pattern[]>;
   readonly mend: Mender;
+  /** What a word, as typed, can do in a danger: a sum of the `CAN` bits; remembered by the word. */
+  readonly canDo: (raw: string) => number;
 };
+
+/** A word can begin a danger; it can lead into a machine; it can be that machine. */
+export const CAN = { begin: 1, lead: 2, end: 4 } as const;
+/** Kinds that lead to a danger only where an end stands in the same message: `in`, `under`, `reached`. */
+const leading: ReadonlySet<DangerKind> = new Set(['within', 'under', 'inside', 'reach']);
+const ending: ReadonlySet<DangerKind> = new Set(['machine', 'inside', 'heavy']);
+const beginning: ReadonlySet<DangerKind> = new Set([
+  'needle',
+  'pricked',
+  'gasLeak',
+  'burntSmell',
+  'caught',
+  'hurt',
+  'smoke',
+  'smoking',
+  'fire',
+  'unwell',
+  'gas',
+  'body',
+  'clothes',
+  'stuck',
+  'buried',
+  'fall',
+  'burn',
+  'cry',
+  'plead',
+]);
 
 /** Kinds whose words are mended to; a slip in any other word changes nothing. */
 const mendedKinds: readonly DangerKind[] = [
@@ -196,7 +225,34 @@ function build(languages: readonly DangerWords[]): DangerLexicon {
       if (typed !== undefined && meant !== undefined) slips.set(foldWord(typed), meant);
     }
   }
-  return { single, patterns, mend: makeMender(targets, known, slips) };
+  const mend = makeMender(targets, known, slips);
+  return { single, patterns, mend, canDo: makeCanDo(single, patterns, mend) };
+}
+
+const mostWords = 4000;
+
+function makeCanDo(
+  single: DangerLexicon['single'],
+  patterns: DangerLexicon['patterns'],
+  mend: Mender,
+): DangerLexicon['canDo'] {
+  const ofKind = (kind: DangerKind): number =>
+    (beginning.has(kind) ? CAN.begin : 0) |
+    (leading.has(kind) ? CAN.lead : 0) |
+    (ending.has(kind) ? CAN.end : 0);
+  const memory = new Map<string, number>();
+  return (raw) => {
+    const seen = memory.get(raw);
+    if (seen !== undefined) return seen;
+    let can = 0;
+    for (const word of mend(foldWord(raw)).words) {
+      for (const kind of single.get(word) ?? noKinds) can |= ofKind(kind);
+      for (const { kind } of patterns.get(word) ?? []) can |= ofKind(kind);
+    }
+    if (memory.size >= mostWords) memory.clear();
+    if (raw.length <= 40) memory.set(raw, can);
+    return can;
+  };
 }
 
 let built: DangerLexicon | undefined;

@@ -1,6 +1,6 @@
 // Cuts a message into sentences of pieces: each piece is a known phrase with its kinds, or one unknown word.
-import { dangerLexicon, longestPhrase, noKinds } from './lexicon.ts';
-import { cutWords, type DangerKind, type Word } from './words.ts';
+import { CAN, dangerLexicon, longestPhrase, noKinds } from './lexicon.ts';
+import { cutWords, type DangerKind, foldWord, type Word, wordPattern } from './words.ts';
 
 export type Piece = {
   readonly kinds: ReadonlySet<DangerKind>;
@@ -35,6 +35,43 @@ function markAfter(text: string, from: number, to: number): string {
     if (c === '!' || c === '！') return text.slice(i, to).includes('?') ? '?' : '!';
   }
   return '';
+}
+
+const kindOfCode = (code: number): 0 | 1 | 2 =>
+  (code >= 97 && code <= 122) || (code >= 65 && code <= 90) ? 1 : code >= 48 && code <= 57 ? 2 : 0;
+
+/** The words and numbers of a text as typed. */
+function rawWords(text: string): string[] {
+  const out: string[] = [];
+  let i = 0;
+  while (i < text.length) {
+    const code = text.charCodeAt(i);
+    if (code > 127) return text.match(wordPattern) ?? [];
+    const kind = kindOfCode(code);
+    const from = i;
+    i += 1;
+    if (kind === 0) continue;
+    while (i < text.length && kindOfCode(text.charCodeAt(i)) === kind) i += 1;
+    // a letter beyond ASCII would go on with this word
+    if (i < text.length && text.charCodeAt(i) > 127) return text.match(wordPattern) ?? [];
+    out.push(text.slice(from, i));
+  }
+  return out;
+}
+
+/** Whether any of the words can begin a danger: most messages hold none, and need not be cut into pieces. */
+export function mayHoldDanger(text: string): boolean {
+  const { canDo } = dangerLexicon();
+  let can = 0;
+  let before = '';
+  for (const raw of rawWords(text)) {
+    can |= canDo(raw);
+    // `isn't` is cut in two here, and one word to the reader
+    if ((raw === 't' || raw === 'T') && before !== '') can |= canDo(`${foldWord(before)}t`);
+    if ((can & CAN.begin) !== 0 || ((can & CAN.lead) !== 0 && (can & CAN.end) !== 0)) return true;
+    before = raw;
+  }
+  return false;
 }
 
 /** The sentences of a message, each as phrases known to the danger reader. */

@@ -80,7 +80,7 @@ export type Word = {
 };
 
 // Digits are words of their own: `pile2` is two.
-const wordPattern = /[\p{L}\p{M}\u00ad\u200b-\u200d\u2060\ufeff]+|\p{N}+/gu;
+export const wordPattern = /[\p{L}\p{M}\u00ad\u200b-\u200d\u2060\ufeff]+|\p{N}+/gu;
 const unseen = /[\p{M}\u00ad\u200b-\u200d\u2060\ufeff]+/gu;
 const drawnOut = /(\p{L})\1\1/u;
 const plainWord = /^[a-z0-9]+$/;
