@@ -2,7 +2,7 @@ import type { ReadContext } from './context.ts';
 import { READERS, REQUEST_READERS } from './grammar/index.ts';
 import { mendings, type Vocabulary } from './lexicon.ts';
 import { places, units } from './prepare.ts';
-import { type Carry, type Item, isSoft, type Reader, type Scope } from './reading.ts';
+import { type Carry, type Item, isSoft, type Scope } from './reading.ts';
 import { sense, type Tok } from './tokens.ts';
 
 /** A run of tokens that a reader took whole. */
@@ -47,38 +47,67 @@ const parts = (tok: Tok) =>
   sense(tok, 'next') !== undefined ||
   (tok.k === 'p' && tok.s === '-' && !tok.glued);
 
-/** Readers whose words stand in this sentence, in the order of the lists. */
-function candidates(tokens: readonly Tok[]): { reader: Reader; next: Int16Array }[] {
-  const at = new Map<string, number[]>();
-  const note = (cls: string, k: number) => {
-    const list = at.get(cls);
-    if (!list) at.set(cls, [k]);
-    else if (list.at(-1) !== k) list.push(k);
-  };
-  tokens.forEach((tok, k) => {
-    if (tok.k === 'n') note('n', k);
-    for (const s of tok.senses) note(s.cls === 'place?' ? 'place' : s.cls, k);
-  });
-  const out: { reader: Reader; next: Int16Array }[] = [];
-  for (const reader of ALL) {
-    let next: Int16Array | null = null;
-    for (const cls of reader.on) {
-      for (const k of at.get(cls) ?? []) {
-        next ??= new Int16Array(tokens.length).fill(-1);
-        next[k] = k;
-      }
-    }
-    if (!next) continue;
-    // For each position the nearest word at or behind it that calls this reader.
-    for (let k = tokens.length - 2; k >= 0; k--) if (next[k] === -1) next[k] = next[k + 1]!;
-    out.push({ reader, next });
-  }
-  return out;
-}
 const FIRST = new Set(['request amend', 'request undo', 'request mix']);
 const REQUEST_FIRST = REQUEST_READERS.filter((reader) => FIRST.has(reader.rule));
 const REQUEST_LATER = REQUEST_READERS.filter((reader) => !FIRST.has(reader.rule));
 const ALL = [...REQUEST_FIRST, ...READERS, ...REQUEST_LATER];
+
+/** Which readers, by their place in the list, a class of word calls: one bit each, in two halves of 30. */
+const CALLS: ReadonlyMap<string, readonly [number, number]> = (() => {
+  if (ALL.length > 60) throw new Error('more readers than bits');
+  const calls = new Map<string, [number, number]>();
+  for (const [k, reader] of ALL.entries())
+    for (const cls of reader.on) {
+      let bits = calls.get(cls);
+      if (!bits) {
+        bits = [0, 0];
+        calls.set(cls, bits);
+      }
+      if (k < 30) bits[0] |= 1 << k;
+      else bits[1] |= 1 << (k - 30);
+    }
+  return calls;
+})();
+
+const bitsOf = (cls: string) => CALLS.get(cls === 'place?' ? 'place' : cls);
+
+/** For each token the readers that it calls, in two halves; null where the sentence calls none. */
+function calledBy(tokens: readonly Tok[]): { low: number[]; high: number[]; last: number } | null {
+  const low: number[] = [];
+  const high: number[] = [];
+  let last = -1;
+  for (let k = 0; k < tokens.length; k++) {
+    const tok = tokens[k]!;
+    const own = tok.k === 'n' ? CALLS.get('n') : undefined;
+    let l = own ? own[0] : 0;
+    let h = own ? own[1] : 0;
+    for (const { cls } of tok.senses) {
+      const bits = bitsOf(cls);
+      if (!bits) continue;
+      l |= bits[0];
+      h |= bits[1];
+    }
+    low.push(l);
+    high.push(h);
+    if ((l | h) !== 0) last = k;
+  }
+  return last < 0 ? null : { low, high, last };
+}
+
+/** The first of the called readers that reads the run. */
+function readRun(run: readonly Tok[], low: number, high: number, scope: Scope): Reading | null {
+  for (let half = 0; half < 2; half++) {
+    let bits = half === 0 ? low : high;
+    while (bits !== 0) {
+      const bit = 31 - Math.clz32(bits & -bits);
+      bits &= bits - 1;
+      const reader = ALL[bit + half * 30]!;
+      const items = reader.read(run, scope);
+      if (items && items.length > 0) return { a: 0, b: 0, items, rule: reader.rule, slips: [] };
+    }
+  }
+  return null;
+}
 
 /** Reads one sentence from left to right, the longest run first. */
 export function readRuns(
@@ -87,38 +116,41 @@ export function readRuns(
   context: ReadContext,
   carry: Carry,
 ): Reading[] {
-  const readers = candidates(tokens);
+  const called = calledBy(tokens);
   const out: Reading[] = [];
-  if (readers.length === 0) return out;
-  let lastComma = -1;
-  tokens.forEach((tok, k) => {
-    if (parts(tok)) lastComma = k;
-  });
+  if (!called) return out;
+  let lastComma = tokens.length - 1;
+  while (lastComma >= 0 && !parts(tokens[lastComma]!)) lastComma--;
   const window = tokens.length > 90 ? 12 : WINDOW;
+  // The readers called from the run's first token up to each later one.
+  const low: number[] = new Array(window).fill(0);
+  const high: number[] = new Array(window).fill(0);
   let i = 0;
-  while (i < tokens.length) {
-    if (isSoft(tokens[i]!) && tokens[i]!.s !== '*') {
+  // Readers whose words do not come again have nothing to read.
+  while (i <= called.last) {
+    // Fillers open nothing.
+    if ((isSoft(tokens[i]!) && tokens[i]!.s !== '*') || opensNothing(tokens[i]!)) {
       i++;
       continue;
     }
-    // Fillers open nothing; readers whose words do not come again have nothing to read.
-    if (opensNothing(tokens[i]!)) {
-      i++;
-      continue;
-    }
-    const near = readers.filter((one) => one.next[i] !== -1);
-    if (near.length === 0) break;
     let found: Reading | null = null;
     const most = Math.min(tokens.length, i + window);
+    for (let k = i; k < most; k++) {
+      low[k - i] = called.low[k]! | (k > i ? low[k - i - 1]! : 0);
+      high[k - i] = called.high[k]! | (k > i ? high[k - i - 1]! : 0);
+    }
     for (let j = most; j > i && !found; j--) {
+      const l = low[j - 1 - i]!;
+      const h = high[j - 1 - i]!;
+      if ((l | h) === 0) break;
       if (!endsWell(tokens, i, j)) continue;
-      const run = tokens.slice(i, j);
-      const last = run.at(-1)!;
+      const last = tokens[j - 1]!;
       if (j < tokens.length && (isSoft(last) || (last.k === 'd' && datesNext(tokens, i, j)))) continue;
+      const run = i === 0 && j === tokens.length ? tokens : tokens.slice(i, j);
       // `monday cart 58 tuesday | cart 61`: a second date opens what comes next.
       if (last.k === 'd' && opensMore(tokens[j]) && run.some((tok) => tok.k === 'd' && tok !== last))
         continue;
-      const scope: Scope = {
+      found = readRun(run, l, h, {
         context,
         carry,
         asked: asked && j > lastComma,
@@ -126,14 +158,10 @@ export function readRuns(
         afterTok: tokens[j + 1],
         prevTok: tokens[i - 1],
         slipped: false,
-      };
-      for (const { reader, next } of near) {
-        if (next[i]! >= j) continue;
-        const items = reader.read(run, scope);
-        if (items && items.length > 0) {
-          found = { a: i, b: j, items, rule: reader.rule, slips: [] };
-          break;
-        }
+      });
+      if (found) {
+        found.a = i;
+        found.b = j;
       }
     }
     if (found) {
