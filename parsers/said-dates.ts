@@ -71,15 +71,32 @@ function saidDate(span: DateSpan, ahead: DateSpan | undefined, message: Plain): 
 const speaksAhead = (text: string, vocabulary: Vocabulary) =>
   speaksOf(text, vocabulary, 'weather') || speaksOf(text, vocabulary, 'req');
 
-function speaksOf(text: string, vocabulary: Vocabulary, cls: string): boolean {
-  for (const [word] of text.matchAll(WORDS)) {
-    const node = vocabulary.root.get(word);
-    if (node?.senses?.some((sense) => sense.cls === cls)) return true;
-    if (cls === 'weather' && node?.next)
-      for (const child of node.next.values())
-        if (child.senses?.some((sense) => sense.cls === cls)) return true;
-  }
+type Cls = 'weather' | 'req';
+
+function speaksOf(text: string, vocabulary: Vocabulary, cls: Cls): boolean {
+  const words = wordsOf(vocabulary)[cls];
+  WORDS.lastIndex = 0;
+  for (let match = WORDS.exec(text); match; match = WORDS.exec(text)) if (words.has(match[0])) return true;
   return false;
+}
+
+const SPEAKING = new WeakMap<Vocabulary, Record<Cls, ReadonlySet<string>>>();
+
+/** Every word that speaks of the weather or asks for something, worked out once for each vocabulary. */
+function wordsOf(vocabulary: Vocabulary): Record<Cls, ReadonlySet<string>> {
+  let known = SPEAKING.get(vocabulary);
+  if (known) return known;
+  const weather = new Set<string>();
+  const req = new Set<string>();
+  for (const [word, node] of vocabulary.root) {
+    const after = node.next ? [...node.next.values()] : [];
+    if ([node, ...after].some((one) => one.senses?.some((sense) => sense.cls === 'weather')))
+      weather.add(word);
+    if (node.senses?.some((sense) => sense.cls === 'req')) req.add(word);
+  }
+  known = { weather, req };
+  SPEAKING.set(vocabulary, known);
+  return known;
 }
 
 /** The position in the plain text of a position in what was typed. */

@@ -74,6 +74,17 @@ function readDay(scan: Scan, at: number): DayPiece | null {
   );
 }
 
+/** Whether a day or a time can begin at a token: most tokens are ruled out by one look at them and the next. */
+function mayOpen({ tokens, lexicon }: Scan, at: number): boolean {
+  const token = tokens[at]!;
+  if (token.kind === 'word') return lexicon.opening.has(token.text);
+  if (token.kind === 'mark') return token.text === '@';
+  // `0715`
+  if (token.text.length === 4) return true;
+  const next = tokens[at + 1];
+  return next !== undefined && lexicon.following.has(next.text);
+}
+
 const bridgeMarks = new Set([',', '-', '–', ':', '(']);
 
 function collect(scan: Scan, taken: readonly { start: number; end: number }[]): Piece[] {
@@ -87,7 +98,7 @@ function collect(scan: Scan, taken: readonly { start: number; end: number }[]): 
   let i = 0;
   while (i < tokens.length) {
     const token = tokens[i]!;
-    if (token.kind === 'mark' && token.text !== '@') {
+    if (!mayOpen(scan, i)) {
       i += 1;
       continue;
     }
@@ -222,21 +233,32 @@ function askChrono(
   return out;
 }
 
+// The moment last read, kept because one message asks for it more than once and a replay all the time.
+let moment = { local: '', day: 0, minute: 0 };
+
+function momentOf(local: string): { day: number; minute: number } {
+  if (moment.local !== local) moment = { local, ...readLocal(local) };
+  return moment;
+}
+
 function read(
   text: string,
   taken: readonly { start: number; end: number }[],
   context: WhenContext,
   isForecast: boolean,
 ): DateSpan[] {
-  const now = readLocal(context.nowLocal);
+  const now = momentOf(context.nowLocal);
+  const tokens = cutDateTokens(text);
+  const lexicon = dateLexicon(context.languages);
   const scan: Scan = {
-    tokens: cutDateTokens(text),
-    lexicon: dateLexicon(context.languages),
+    tokens,
+    lexicon,
     dayOrder: context.dayOrder,
     today: now.day,
     minute: now.minute,
     isForecast,
   };
+  if (!tokens.some((token, at) => mayOpen(scan, at) || lexicon.leftover.has(token.text))) return [];
   const own = collect(scan, taken).map((piece) => spanOf(scan, piece));
   const rest = askChrono(text, own, taken, context, scan);
   return [...own, ...rest].sort((a, b) => a.start - b.start);

@@ -23,9 +23,16 @@ export type DangerLexicon = {
   readonly single: ReadonlyMap<string, ReadonlySet<DangerKind>>;
   readonly patterns: ReadonlyMap<string, readonly Pattern[]>;
   readonly mend: Mender;
-  /** What a word, as typed, can do in a danger: a sum of the `CAN` bits; remembered by the word. */
-  readonly canDo: (raw: string) => number;
+  /** What a word, as typed, can do in a danger; remembered by the word. */
+  readonly canDo: (raw: string) => Means;
 };
+
+/** The words a typed word is mended to, what each can do by itself (a sum of `CAN` bits) and with the next. */
+export type Means = readonly {
+  readonly text: string;
+  readonly alone: number;
+  readonly phrases: readonly { readonly seconds: ReadonlySet<string>; readonly can: number }[];
+}[];
 
 /** A word can begin a danger; it can lead into a machine; it can be that machine. */
 export const CAN = { begin: 1, lead: 2, end: 4 } as const;
@@ -240,18 +247,23 @@ function makeCanDo(
     (beginning.has(kind) ? CAN.begin : 0) |
     (leading.has(kind) ? CAN.lead : 0) |
     (ending.has(kind) ? CAN.end : 0);
-  const memory = new Map<string, number>();
+  const memory = new Map<string, Means>();
   return (raw) => {
     const seen = memory.get(raw);
     if (seen !== undefined) return seen;
-    let can = 0;
-    for (const word of mend(foldWord(raw)).words) {
-      for (const kind of single.get(word) ?? noKinds) can |= ofKind(kind);
-      for (const { kind } of patterns.get(word) ?? []) can |= ofKind(kind);
-    }
+    const means = mend(foldWord(raw))
+      .words.filter((text) => text !== '')
+      .map((text) => {
+        let alone = 0;
+        for (const kind of single.get(text) ?? noKinds) alone |= ofKind(kind);
+        const phrases = (patterns.get(text) ?? [])
+          .map(({ seconds, kind }) => ({ seconds, can: ofKind(kind) }))
+          .filter(({ can }) => can !== 0);
+        return { text, alone, phrases };
+      });
     if (memory.size >= mostWords) memory.clear();
-    if (raw.length <= 40) memory.set(raw, can);
-    return can;
+    if (raw.length <= 40) memory.set(raw, means);
+    return means;
   };
 }
 

@@ -1,5 +1,5 @@
 // Cuts a message into sentences of pieces: each piece is a known phrase with its kinds, or one unknown word.
-import { CAN, dangerLexicon, longestPhrase, noKinds } from './lexicon.ts';
+import { CAN, dangerLexicon, longestPhrase, type Means, noKinds } from './lexicon.ts';
 import { cutWords, type DangerKind, foldWord, type Word, wordPattern } from './words.ts';
 
 export type Piece = {
@@ -63,13 +63,25 @@ function rawWords(text: string): string[] {
 export function mayHoldDanger(text: string): boolean {
   const { canDo } = dangerLexicon();
   let can = 0;
-  let before = '';
+  let typed = '';
+  // the readings of the word before: `isn't` is cut in two here, and is one word to the reader
+  let before: Means[number][] = [];
   for (const raw of rawWords(text)) {
-    can |= canDo(raw);
-    // `isn't` is cut in two here, and one word to the reader
-    if ((raw === 't' || raw === 'T') && before !== '') can |= canDo(`${foldWord(before)}t`);
+    const own = canDo(raw);
+    const isTail = (raw === 't' || raw === 'T') && typed !== '';
+    const now = isTail ? [...own, ...canDo(`${foldWord(typed)}t`)] : own;
+    for (const { text: word, alone } of now) {
+      can |= alone;
+      for (const { phrases } of before)
+        for (const phrase of phrases) if (phrase.seconds.has(word)) can |= phrase.can;
+    }
+    // words run together lead into each other
+    for (let k = 1; k < now.length; k += 1)
+      for (const phrase of now[k - 1]!.phrases) if (phrase.seconds.has(now[k]!.text)) can |= phrase.can;
     if ((can & CAN.begin) !== 0 || ((can & CAN.lead) !== 0 && (can & CAN.end) !== 0)) return true;
-    before = raw;
+    // a word of marks alone is none to the reader, and a tail may be none
+    before = own.length === 0 || isTail ? [...before, ...now] : now.slice(-1);
+    typed = raw;
   }
   return false;
 }

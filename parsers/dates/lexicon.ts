@@ -57,7 +57,12 @@ export type DateLexicon = {
   readonly measured: ReadonlySet<string>;
   readonly quantityUnits: ReadonlySet<string>;
   readonly leftover: ReadonlySet<string>;
+  /** Every word that a day or a time can begin with, and every word or mark that can follow its first figure. */
+  readonly opening: ReadonlySet<string>;
+  readonly following: ReadonlySet<string>;
 };
+
+const joining = new Set(['-', "'", '’', '.', '‑', 'ʼ', '`']);
 
 const byLanguage: Readonly<Record<string, DateWords>> = { en: datesEn, fr: datesFr, es: datesEs };
 
@@ -104,7 +109,7 @@ function build(languages: readonly string[]): DateLexicon {
   const entries = <T>(pick: (words: DateWords) => Readonly<Record<string, T>>): [string, T][] =>
     all.flatMap((words) => Object.entries(pick(words)));
   const list = (pick: (words: DateWords) => readonly string[]): string[] => all.flatMap(pick);
-  return {
+  const lexicon = {
     days: phrases([
       ...entries((w) => w.days).map(([p, back]): [string, NamedDay] => [p, { back, isEvening: false }]),
       ...entries((w) => w.evenings).map(([p, back]): [string, NamedDay] => [p, { back, isEvening: true }]),
@@ -149,6 +154,44 @@ function build(languages: readonly string[]): DateLexicon {
     quantityUnits: new Set(list((w) => w.quantityUnits)),
     leftover: new Set(list((w) => w.leftover)),
   };
+  const first = (...tables: readonly { keys(): Iterable<string> }[]): Set<string> =>
+    new Set(tables.flatMap((table) => [...table.keys()]));
+  return {
+    ...lexicon,
+    opening: first(
+      lexicon.before,
+      lexicon.beforeDay,
+      lexicon.days,
+      lexicon.periods,
+      lexicon.partsOfDay,
+      lexicon.agoBefore,
+      lexicon.numbers,
+      lexicon.joiners,
+      lexicon.dayWords,
+      lexicon.ordinals,
+      lexicon.months,
+      lexicon.weekdays,
+      lexicon.clockSure,
+      lexicon.clockSureOfOne,
+      lexicon.clockUnsure,
+      lexicon.namedTimes,
+      lexicon.minutesBefore,
+    ),
+    following: new Set([
+      ...first(
+        lexicon.months,
+        lexicon.joiners,
+        lexicon.units,
+        lexicon.ordinalEndings,
+        lexicon.halves,
+        lexicon.hourWords,
+        lexicon.minutesAfter,
+      ),
+      ...joining,
+      '/',
+      ':',
+    ]),
+  };
 }
 
 const built = new Map<string, DateLexicon>();
@@ -165,8 +208,6 @@ export function dateLexicon(languages: readonly string[]): DateLexicon {
   }
   return lexicon;
 }
-
-const joining = new Set(['-', "'", '’', '.', '‑', 'ʼ', '`']);
 
 /** A glued hyphen, apostrophe or abbreviation point between two words of a phrase. */
 export const isJoining = (token: DateToken | undefined): boolean =>

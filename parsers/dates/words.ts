@@ -114,9 +114,12 @@ export function cutDateTokens(text: string): DateToken[] {
       opensLine = true;
       continue;
     }
-    const isNumber = /^\p{Nd}/u.test(raw);
-    const isWord = !isNumber && /^[\p{L}\p{M}]/u.test(raw);
-    const folded = isWord ? fold(raw) : isNumber ? raw.normalize('NFKD') : raw;
+    const code = raw.charCodeAt(0);
+    const isAscii = code < 128;
+    const isNumber = isAscii ? code >= 48 && code <= 57 : /^\p{Nd}/u.test(raw);
+    const isLetter = (code >= 97 && code <= 122) || (code >= 65 && code <= 90);
+    const isWord = isAscii ? isLetter : !isNumber && /^[\p{L}\p{M}]/u.test(raw);
+    const folded = isWord ? fold(raw) : isNumber && !isAscii ? raw.normalize('NFKD') : raw;
     tokens.push({
       kind: isNumber ? 'number' : isWord ? 'word' : 'mark',
       raw,
