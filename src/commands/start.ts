@@ -14,7 +14,7 @@ import { build, complainTo } from './parts.ts';
 import { Problem } from './problem.ts';
 import { readSiteFile } from './site-file.ts';
 import { emptyOldTalk, emptyOldWords } from './tidy.ts';
-import { overWeather } from './weather.ts';
+import { overWeather, weatherAsked } from './weather.ts';
 
 const DEFAULT_NAME = 'My compost site';
 /** How often the clock is looked at for what goes out unasked. */
@@ -36,6 +36,7 @@ export async function run(args: string[]): Promise<number> {
   const path = values.db ?? (values.demo ? 'data/demo.db' : 'data/heaphand.db');
   const warn = (line: string) => process.stderr.write(`heaphand: ${line}\n`);
   const file = values.site ? readSiteFile(values.site, warn) : null;
+  const service = weatherAsked(process.env);
   const isNew = !existsSync(path);
   const complain = complainTo(process.stderr);
   const { book, assistant, words } = build(path, complain);
@@ -75,7 +76,7 @@ export async function run(args: string[]): Promise<number> {
       complain,
     });
     const backups = dailyBackup(book, path, warn);
-    const weather = overWeather({ environment: process.env, book, assistant, warn, complain });
+    const weather = overWeather({ service, book, assistant, warn, complain });
     const tidy = () => {
       emptyOldTalk(book, now());
       emptyOldWords(book, assistant, now());

@@ -1,18 +1,22 @@
 import type { Assistant, Book, Complain } from '#assistant';
-import { type Forecasts, forecasts, serviceOf } from '#weather';
+import { type Forecasts, forecasts, serviceOf, type WeatherService } from '#weather';
 import { Problem } from './problem.ts';
 
-/** The forecast, where the environment asks for one; without that nothing is fetched. */
+/** The weather service that the environment asks for; one that cannot be used is a plain line before anything opens. */
+export function weatherAsked(environment: NodeJS.ProcessEnv): WeatherService | null {
+  const service = serviceOf(environment);
+  if (typeof service === 'string') throw new Problem(service);
+  return service;
+}
+
+/** The forecast, where a service is asked for; without one nothing is fetched. */
 export function overWeather(parts: {
-  environment: NodeJS.ProcessEnv;
+  service: WeatherService | null;
   book: Book;
   assistant: Assistant;
   warn: (line: string) => void;
   complain: Complain;
 }): Forecasts {
-  const { environment, book, assistant, warn, complain } = parts;
-  const service = serviceOf(environment);
-  if (typeof service === 'string') throw new Problem(service);
-  if (!service) return { look: async () => {}, ended: async () => {} };
-  return forecasts({ service, book, assistant, warn, complain });
+  const { service, ...others } = parts;
+  return service ? forecasts({ service, ...others }) : { look: async () => {}, ended: async () => {} };
 }

@@ -157,3 +157,17 @@ test('an end while the service is still thinking waits for nothing and writes no
   await looking;
   expect([site.written(), site.faults]).toEqual([[], []]);
 });
+
+test('a rain that comes back is written again; the lines of days gone by are left alone', async () => {
+  const site = await valley();
+  await site.weather.look('2026-11-24T13:00:00.000Z');
+  site.answers(json(dry));
+  await site.weather.look('2026-11-24T17:00:00.000Z');
+  site.answers(json(VALLEY));
+  await site.weather.look('2026-11-24T21:00:00.000Z');
+  site.answers(json(dry));
+  await site.weather.look('2026-11-26T13:00:00.000Z');
+  const lines = ['rain 2026-11-25 12.5 mm', 'frost 2026-11-25', 'wind 2026-11-26'];
+  const gone = lines.map((line) => `${line} taken back`);
+  expect(site.written()).toEqual([...gone, lines[0], lines[1], gone[2]]);
+});
