@@ -240,7 +240,9 @@ function readPieces(pieces: Piece[], slots: Slots, scope: Scope, tokens: readonl
         (o) =>
           isPrep(o, 'in') || isPrep(o, 'at') || isPrep(o, 'on') || isPrep(o, 'for') || o.cls === 'tempword',
       ) &&
-      before.every((p) => (p as { n: Num }).n.unit === null)
+      before.every((p) => (p as { n: Num }).n.unit === null) &&
+      // `edge 44 centre 58 pile B`: each figure has its point
+      pieces.slice(0, at).filter((piece) => piece.kind === 'point').length !== before.length
     )
       return null;
   }

@@ -53,7 +53,7 @@ export const weighIn: Reader = {
     const materials = materialsOf(slots);
     if (materials === null || containers.length > 1) return null;
     if (containers.length === 0 && materials.length === 0) return null;
-    if (slots.get('place').length > 1 || slots.get('source').length > 1 || crosses(slots)) return null;
+    if (slots.get('place').length > 1 || slots.get('source').length > 1 || crosses(slots, scope)) return null;
     const items =
       containers.length === 1
         ? inContainer(tokens, slots, materials, scope, marked.found)
@@ -230,7 +230,7 @@ function contaminationIn(tokens: readonly Tok[]): { rest: readonly Tok[]; found:
 const GATED = ['neg', 'intent', 'cond', 'ask', 'hearsay'];
 
 /** A comma or `and` behind a weight begins something else where a container, material or place comes after it. */
-function crosses(slots: Slots): boolean {
+function crosses(slots: Slots, scope: Scope): boolean {
   let counted = false;
   let subject = false;
   let crossed = false;
@@ -239,7 +239,7 @@ function crosses(slots: Slots): boolean {
   const tail = slots.all.findLast((one) => one.cls !== 'sep' && one.cls !== 'fill');
   for (const { cls, tok } of slots.all) {
     // `bucket is 19 lbs, coffee grounds`: what it held, said last
-    if (crossed && cls === 'material' && tok === tail?.tok && said(slots)) continue;
+    if (crossed && cls === 'material' && tok === tail?.tok && !scope.nextTok && said(slots)) continue;
     // `emptied pile 4, 6 barrows …`: a place and a comma, and then a load, are two things.
     if (cls === 'place' && !subject && !counted) placed = true;
     if (placed && cls === 'sep' && tok.s === ',') return true;

@@ -73,7 +73,7 @@ export const things: Words = {
   'feel:wet':
     'wet|too wet|very wet|soggy|sodden|waterlogged|soaked|soaking|way too wet|a bit wet|bit wet|too moist|mushy|sloppy|soupy|kinda wet|pretty wet|really wet|on the wet side|wettish|super wet|fairly wet|so wet|sloppy wet|saturated|soaking wet',
   'feel:dripping':
-    'dripping|drips|dripping wet|streaming|runs when squeezed|drips when squeezed|water runs out|running out when squeezed|dripped|water dripping|drips when you squeeze it|dripping when squeezed|water runs through fingers|a stream of water|pouring water|drips a lot|water pours out|water ran out of it|water ran out|water runs out of it',
+    'dripping|squeezes out water|drips|dripping wet|streaming|runs when squeezed|drips when squeezed|water runs out|running out when squeezed|dripped|water dripping|drips when you squeeze it|dripping when squeezed|water runs through fingers|a stream of water|pouring water|drips a lot|water pours out|water ran out of it|water ran out|water runs out of it',
   squeeze:
     'squeeze test|squeeze|squeezed|squeezes|squeeze tests|moisture|moisture content|moisture test|hand test|fist test|feels|feel|felt|squeezing|handful|grab test|mc|moisture reading|ball test|a handful|moisture level|squeezed a handful|when squeezed|when you squeeze it|when i squeeze it|moist test',
   'topic:odour':
