@@ -4,10 +4,10 @@ import { cutPieces, mayHoldDanger, type Piece, type Sentence } from './danger/pi
 import type { DangerKind } from './danger/words.ts';
 
 /** What kind of emergency it is; `other` is gas or a bare cry for help. */
-export type DangerTopic = 'injury' | 'smoke' | 'sharps' | 'other';
+type DangerTopic = 'injury' | 'smoke' | 'sharps' | 'other';
 
 /** What was said of the emergency. */
-export type DangerWhat =
+type DangerWhat =
   | 'caught'
   | 'inside-drum'
   | 'hurt'

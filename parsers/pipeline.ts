@@ -475,5 +475,3 @@ function mapDoubt(doubt: Doubt, dated: <T extends { kind: string }>(record: T) =
     })),
   };
 }
-
-export { sense };

@@ -8,7 +8,7 @@ import { sense, type Tok } from './tokens.ts';
 /** A run of tokens that a reader took whole. */
 export type Reading = { a: number; b: number; items: Item[]; rule: string; slips: readonly Tok[] };
 /** A stretch between commas, with what no reader took. */
-export type Chunk = { a: number; b: number; left: number[] };
+type Chunk = { a: number; b: number; left: number[] };
 
 const WINDOW = 36;
 const LONGEST = 400;
@@ -110,12 +110,7 @@ function readRun(run: readonly Tok[], low: number, high: number, scope: Scope): 
 }
 
 /** Reads one sentence from left to right, the longest run first. */
-export function readRuns(
-  tokens: readonly Tok[],
-  asked: boolean,
-  context: ReadContext,
-  carry: Carry,
-): Reading[] {
+function readRuns(tokens: readonly Tok[], asked: boolean, context: ReadContext, carry: Carry): Reading[] {
   const called = calledBy(tokens);
   const out: Reading[] = [];
   if (!called) return out;

@@ -2,7 +2,7 @@ import { Site } from '#records';
 import type { ReadContext } from './context.ts';
 
 /** Minutes that a zone is ahead of UTC when its wall clock shows this time; the first of the two where it shows it twice. */
-export function offsetAt(timeZone: string, atLocal: string): number {
+function offsetAt(timeZone: string, atLocal: string): number {
   const wall = Date.parse(`${atLocal.slice(0, 16)}Z`);
   const format = new Intl.DateTimeFormat('en-US', {
     timeZone,

@@ -2,7 +2,7 @@
 // Everyday words are left as they are.
 
 /** What a typed word most likely is: `word` mended, or untouched with `near` the danger word it resembles. */
-export type Mended = { readonly words: readonly string[]; readonly near: string | undefined };
+type Mended = { readonly words: readonly string[]; readonly near: string | undefined };
 
 export type Mender = (word: string) => Mended;
 

@@ -31,7 +31,7 @@ export function calendarDay(count: number): CalendarDay {
 /** 0 = Monday. */
 export const weekdayOf = (count: number): number => (((count + 3) % 7) + 7) % 7;
 
-export const isLeapYear = (year: number): boolean => (year % 4 === 0 && year % 100 !== 0) || year % 400 === 0;
+const isLeapYear = (year: number): boolean => (year % 4 === 0 && year % 100 !== 0) || year % 400 === 0;
 
 export function daysInMonth(year: number, month: number): number {
   if (month === 2) return isLeapYear(year) ? 29 : 28;

@@ -10,14 +10,14 @@ export type Phrases<T> = ReadonlyMap<
   readonly { readonly words: readonly string[]; readonly value: T }[]
 >;
 
-export type NamedDay = { readonly back: number; readonly isEvening: boolean };
+type NamedDay = { readonly back: number; readonly isEvening: boolean };
 export type NamedWeekday = {
   readonly weekday: number;
   readonly isShort: boolean;
   readonly isRisky: boolean;
   readonly entryWords: ReadonlySet<string>;
 };
-export type NamedMonth = { readonly month: number; readonly isRisky: boolean };
+type NamedMonth = { readonly month: number; readonly isRisky: boolean };
 
 export type DateLexicon = {
   readonly days: Phrases<NamedDay>;

@@ -18,10 +18,7 @@ import { strangePlace } from '../warmth.ts';
  * The places a pile-bound record is about: those named, else the one just spoken of, else the only pile.
  * `ask` where the site has several and none was named.
  */
-export function pilesOf(
-  slots: Slots,
-  scope: Scope,
-): { places: string[] } | { ask: 'no-place' | 'which-places' } {
+function pilesOf(slots: Slots, scope: Scope): { places: string[] } | { ask: 'no-place' | 'which-places' } {
   const named = placesOf(slots);
   if (named.length > 0) return { places: named };
   const { piles } = scope.context;
@@ -67,7 +64,7 @@ export function forEachPlace(
 }
 
 /** The record, or the doubt that its place raises. */
-export function placed(place: string, scope: Scope, record: FieldRecord, field = 'pile'): Item {
+function placed(place: string, scope: Scope, record: FieldRecord, field = 'pile'): Item {
   if (!isKnown(place, scope.context)) return { doubt: strangePlace(record, place, scope.context, field) };
   return { record };
 }

@@ -440,8 +440,6 @@ function reasonAt(tokens: readonly Tok[], verb: number): { from: number; reason:
   return null;
 }
 
-export { at };
-
 // What each reader accepts, kept as constants so that their ranks are worked out once.
 const SLOTS_1 = [...SIZES.slice(0, 2), 'place', 'move', 'material', 'add', 'remove', 'total', 'approx'];
 const SLOTS_2 = [

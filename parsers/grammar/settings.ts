@@ -368,9 +368,6 @@ export const closed: Reader = {
   },
 };
 
-export type { Slots };
-export { judgeWeight, placesOf };
-
 // What each reader accepts, kept as constants so that their ranks are worked out once.
 const SLOTS_1 = [
   'emptyadj',

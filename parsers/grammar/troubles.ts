@@ -332,8 +332,6 @@ export const weather: Reader = {
   },
 };
 
-export { drop, isSoft, PROBLEM_TOPICS };
-
 // What each reader accepts, kept as constants so that their ranks are worked out once.
 const SLOTS_1 = [
   'topic',

@@ -742,10 +742,10 @@ function judged(record: WeighIn, n: Num, g: { scope: Scope; assumed: Assumption[
 }
 
 /** `1,250` has a second reading only where a language of the crew writes decimals with that sign. */
-export const ambiguity = (n: Num, _scope: Scope): number | undefined =>
+const ambiguity = (n: Num, _scope: Scope): number | undefined =>
   n.perhapsBy === 'comma' || n.perhapsBy === 'dot' ? n.perhaps : undefined;
 
-export function defaultMaterial(container: string, context: Scope['context']): string | null {
+function defaultMaterial(container: string, context: Scope['context']): string | null {
   const holds = context.containers[container]?.holds;
   if (holds) return holds;
   return container === 'cart' ? 'food-scraps' : null;

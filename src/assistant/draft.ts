@@ -5,7 +5,7 @@ import type { Book, ChoiceAct, Incoming, Manner, Person, PictureSpec, PostAbout 
 import type { Line, Say } from './say.ts';
 
 /** Something that goes out unasked beside the reply: an alarm to the coordinators, a week that has changed. */
-export type Post = { about: PostAbout; lines: Line[]; private: boolean };
+type Post = { about: PostAbout; lines: Line[]; private: boolean };
 
 /**
  * What a message leads to, as it is being worked out inside the transaction: lines for the book and things to say.
@@ -50,7 +50,7 @@ export type AddMore = {
   happenedAt?: string;
 };
 
-export type NewEntryOf = (
+type NewEntryOf = (
   record: BookRecord | (Record<string, unknown> & { kind: string }),
   more: AddMore,
 ) => NewEntry;

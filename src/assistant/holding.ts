@@ -35,7 +35,7 @@ export function doubtQuestion(entry: Pick<Entry, 'number'>, doubt: Doubt): Say {
   });
 }
 
-export function offerChoices(draft: Draft, number: number, doubt: Doubt): void {
+function offerChoices(draft: Draft, number: number, doubt: Doubt): void {
   doubt.choices.forEach((choice, index) => {
     draft.choices.push({
       say: say('button-choice', { choice: { term: choice.say, of: 'choice' } }),

@@ -8,7 +8,7 @@ export const EXPORT_FORMATS = ['xlsx', 'csv', 'json'] as const;
 export type ExportFormat = (typeof EXPORT_FORMATS)[number];
 
 /** Where the rows of a sheet go. */
-export type SheetSink = { name: string; rows: () => number; add(row: unknown): void };
+type SheetSink = { name: string; rows: () => number; add(row: unknown): void };
 export type Sink = {
   sheet(name: string, columns: Column<never>[]): SheetSink;
   /** Puts what was spooled together into the file; sheets stand in the order given. */
@@ -69,17 +69,17 @@ export function workbookSink(folder: string, units: Units, title: string): Sink 
 }
 
 /** A field as RFC 4180 has it; text that could run as a formula is made safe, numbers are left as they are. */
-export function csvField({ value }: Cell): string {
+function csvField({ value }: Cell): string {
   if (value === null) return '';
   if (typeof value === 'number') return String(value);
   const text = safeText(value);
   return /[",\r\n]/.test(text) ? `"${text.replaceAll('"', '""')}"` : text;
 }
 
-export const csvRow = (cells: readonly Cell[]): string => `${cells.map(csvField).join(',')}\r\n`;
-export const csvHead = (columns: Column<never>[], units: Units): string =>
+const csvRow = (cells: readonly Cell[]): string => `${cells.map(csvField).join(',')}\r\n`;
+const csvHead = (columns: Column<never>[], units: Units): string =>
   csvRow(columns.map((each) => ({ kind: 'text', value: headOf(each, units) })));
-export const csvOf = (columns: Column<never>[], row: unknown, units: Units): string =>
+const csvOf = (columns: Column<never>[], row: unknown, units: Units): string =>
   csvRow(cellsOf(columns, row, units));
 
 /** `discharges-and-transfers.csv` */

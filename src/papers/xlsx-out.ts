@@ -29,13 +29,13 @@ const xml = (text: string): string =>
     .replaceAll('\r', '&#13;');
 
 /** `A`, `Z`, `AA`. */
-export function columnLetters(index: number): string {
+function columnLetters(index: number): string {
   const rest = Math.floor(index / 26);
   return (rest > 0 ? columnLetters(rest - 1) : '') + String.fromCharCode(65 + (index % 26));
 }
 
 /** Days since the last day of 1899, as spreadsheets count them (1900 has a 29 February there: dates before March 1900 stay text). */
-export function dateSerial(date: string): number | null {
+function dateSerial(date: string): number | null {
   const serial = Date.parse(`${date.slice(0, 10)}T00:00:00Z`) / 86_400_000 + 25_569;
   return serial > 60 ? serial : null;
 }
@@ -75,7 +75,7 @@ export function sheetHead(heads: { head: string; kind: Cell['kind'] }[]): string
   );
 }
 
-export const filterRange = (columns: number, rows: number): string =>
+const filterRange = (columns: number, rows: number): string =>
   `A1:${columnLetters(columns - 1)}${Math.max(1, rows)}`;
 
 /** `rows` counts the header. Landscape, as wide as one page, header repeated, page numbers. */

@@ -7,7 +7,7 @@ import type { Incoming, NewOutgoing } from '#assistant';
 import { type OpenedBook, openBook } from '#logbook';
 import { BookRecord, type NewEntry, Site } from '#records';
 
-export const NOW = '2026-05-12T13:00:00.000Z';
+const NOW = '2026-05-12T13:00:00.000Z';
 export const now = () => NOW;
 
 /** A folder of its own for one test, gone afterwards. */

@@ -50,7 +50,7 @@ export type World = {
   calls: { method: string; payload: Record<string, unknown> }[];
 };
 
-export const GENERAL_TOPIC = 1;
+const GENERAL_TOPIC = 1;
 export const ANONYMOUS_ADMIN: User = {
   id: 1087968824,
   is_bot: true,

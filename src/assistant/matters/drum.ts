@@ -17,7 +17,7 @@ import { type Arg, type Line, say } from '../say.ts';
 import { stoppedSays } from './stopped.ts';
 
 /** What the site has set about running its drum. */
-export function runRulesOf(picture: Picture, today: string): DrumRunRules {
+function runRulesOf(picture: Picture, today: string): DrumRunRules {
   const every = settingAt(picture, 'drum-interval', today) as { low?: number; high?: number } | undefined;
   const off = settingAt(picture, 'fan-off-hours', today);
   return {
@@ -80,7 +80,7 @@ export function drumAdviceLines(draft: Draft, about: 'odour' | 'freezing'): Line
 
 const COLD_DAYS = 2;
 
-export function isFreezing(picture: Picture, today: string): boolean {
+function isFreezing(picture: Picture, today: string): boolean {
   const open = picture.problems.some(
     ({ topic, place }) =>
       topic === 'freezing' && (place === null || place === 'exit' || place.startsWith('drum')),

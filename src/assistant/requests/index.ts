@@ -25,7 +25,7 @@ import { week, year } from './totals.ts';
 import { trace } from './trace.ts';
 import { why } from './why.ts';
 
-export type Answer = (draft: Draft, request: Request, context: ReadContext) => void;
+type Answer = (draft: Draft, request: Request, context: ReadContext) => void;
 
 /** What answers each request. A name that is missing here does not compile. */
 const ANSWERS: Record<RequestName, Answer> = {

@@ -48,7 +48,7 @@ export function notThere(draft: Draft, place: string): Say {
 }
 
 /** A pile in one line: its last reading, the rise over the air, its turns. */
-export function pileLine(draft: Draft, place: string, batch: Batch, stage: Say | null = null): Line {
+function pileLine(draft: Draft, place: string, batch: Batch, stage: Say | null = null): Line {
   const parts: Say[] = [say('pile-state', { place: { place }, state: { term: batch.state, of: 'state' } })];
   if (stage) parts.push(stage);
   const last = batch.readings.at(-1);
@@ -68,7 +68,7 @@ export function pileLine(draft: Draft, place: string, batch: Batch, stage: Say |
 }
 
 /** A pile in at most eight short lines: danger, stage and rise, proof, what is missing, when, what was done, what is open. */
-export function pileStatus(draft: Draft, place: string, batch: Batch): Line[] {
+function pileStatus(draft: Draft, place: string, batch: Batch): Line[] {
   const judged = judge(draft, batch);
   draft.why.push(...whyPile(draft, place, judged));
   const lines: Line[] = [...dangerLine(draft, place, batch), pileLine(draft, place, batch, stageSay(judged))];

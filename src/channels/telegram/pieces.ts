@@ -2,12 +2,12 @@ import type { InlineKeyboardButton } from 'grammy/types';
 import type { OutgoingRow } from '#assistant';
 
 /** The messenger's own bounds, in UTF-16 units as it counts them. */
-export const MAX_TEXT = 4096;
-export const MAX_CAPTION = 1024;
+const MAX_TEXT = 4096;
+const MAX_CAPTION = 1024;
 /** Beyond so many messages a text goes as a file: a phone that buzzes five times is no answer. */
 const MAX_PARTS = 2;
 
-export type Keyboard = InlineKeyboardButton[][];
+type Keyboard = InlineKeyboardButton[][];
 
 /** One message of a reply, in the order in which they go out. */
 export type Piece =
@@ -34,7 +34,7 @@ export const cutText = (text: string, limit: number): string[] => {
 };
 
 /** Buttons name the reply and their place in it, and nothing else: what they do is kept in the log book. */
-export const keyboardOf = (row: OutgoingRow): Keyboard =>
+const keyboardOf = (row: OutgoingRow): Keyboard =>
   row.choices.map(({ label }, index) => [
     { text: label.slice(0, 60) || '·', callback_data: `${row.id}:${index}` },
   ]);

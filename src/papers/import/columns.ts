@@ -61,7 +61,7 @@ export function placeIn(text: string, site: Site): string | null {
   return piles.find((pile) => [plain(pile), plain(pile).replace(/^pile /, '')].includes(bare)) ?? null;
 }
 
-export function meaningOf(head: string, site: Site): Meaning {
+function meaningOf(head: string, site: Site): Meaning {
   const text = plain(head);
   if (text === '') return { is: 'unused' };
   const bare = text.replaceAll(/\(.*?\)|°\s?[cf]|\b(kgs?|lbs?|[cf])\b/g, '').trim();

@@ -6,9 +6,9 @@ import type { LineIn } from './read-table.ts';
 
 const MEMO = 'imports';
 /** One import as the book remembers it: its lines stand one after the other. */
-export type ImportSeen = { id: number; at: string; name: string; from: number; to: number; undone: boolean };
+type ImportSeen = { id: number; at: string; name: string; from: number; to: number; undone: boolean };
 
-export const importsOf = (book: OpenedBook, siteId: number): ImportSeen[] =>
+const importsOf = (book: OpenedBook, siteId: number): ImportSeen[] =>
   book.memo<ImportSeen[]>(siteId, MEMO) ?? [];
 
 type Existing = Map<string, number[]>;

@@ -20,7 +20,7 @@ export const FILE_FAULTS = {
   damaged: 'the spreadsheet is damaged and cannot be opened',
   'no-lines': 'the export holds a line that does not fit: it was changed since it was written',
 } as const;
-export type FileFault = keyof typeof FILE_FAULTS;
+type FileFault = keyof typeof FILE_FAULTS;
 
 export type FileRead =
   | { is: 'tables'; tables: Table[] }
