@@ -13,7 +13,7 @@ const conceptsOf = (language: (typeof LANGUAGES)[number]): Map<string, string[]>
 
 /** Concepts that one language alone needs: how it builds numbers, or an article that points at a pile. */
 const OWN =
-  /^(numw:|plus:|frac:|ish$|cover:tarp$|pilearticle$|numstart$|fell$|letter:|minus$|greet$|talk$|set!)/;
+  /^(numw:|plus:|frac:|ish$|cover:tarp$|pilearticle$|onename$|numstart$|fell$|letter:|minus$|greet$|talk$|set!)/;
 
 describe('the languages', () => {
   for (const language of LANGUAGES) {
