@@ -1,15 +1,12 @@
 import { dirname, join } from 'node:path';
 import { parseArgs } from 'node:util';
 import { backupInto } from '#papers';
+import { backupsBeside, KEPT_BACKUPS } from './backup-folder.ts';
 import { writeLine } from './lines.ts';
 import { open, plainly } from './parts.ts';
 import { Problem } from './problem.ts';
 
-/** How many dated backups are kept where nobody says otherwise. */
-export const KEPT_BACKUPS = 14;
 export const DEFAULT_BOOK = 'data/heaphand.db';
-export const backupsBeside = (bookPath: string): string => join(dirname(bookPath), 'backups');
-
 /** `backup`: a dated, checked copy of the book. Works while the program runs. */
 export async function run(args: string[]): Promise<number> {
   const { values } = parseArgs({

@@ -1,6 +1,5 @@
 import type { OpenedBook } from '#logbook';
-import { backupInto, isBackupDue } from '#papers';
-import { backupsBeside, KEPT_BACKUPS } from './backup.ts';
+import { backupsBeside, KEPT_BACKUPS } from './backup-folder.ts';
 
 /**
  * A backup each day while the program runs, beside the book; whether one is due is seen by the files themselves, so
@@ -12,8 +11,10 @@ export function dailyBackup(book: OpenedBook, path: string, warn: (line: string)
   const make = async (now: string): Promise<void> => {
     try {
       // An empty book is no loss.
-      if (!isBackupDue(folder, path, now) || book.sites().every(({ id }) => book.lastNumber(id) === 0))
-        return;
+      if (book.sites().every(({ id }) => book.lastNumber(id) === 0)) return;
+      // Loaded when first needed: what makes files is heavy, and the prompt should not wait for it.
+      const { backupInto, isBackupDue } = await import('#papers');
+      if (!isBackupDue(folder, path, now)) return;
       const { verdict } = await backupInto(book, folder, { now, keep: KEPT_BACKUPS });
       if (!verdict.ok) warn('the daily backup does not hold; run "npm run -s verify"');
     } catch {

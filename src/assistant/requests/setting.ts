@@ -1,4 +1,4 @@
-import { DAY_COUNTS, LAB_STANDARDS } from '#core';
+import { DAY_COUNTS, LAB_STANDARDS, settingAt } from '#core';
 import type { Entry, Request, RuleSetName } from '#records';
 import { RULE_SETS, Site } from '#records';
 import type { Draft } from '../draft.ts';
@@ -106,8 +106,23 @@ export function setting(draft: Draft, request: Request): void {
     setTare(draft, container, label, request.value as number, fromDay(request));
     return;
   }
-  draft.lines.push(entryLine(draft, write(draft, name, request.value, fromDay(request))));
+  const value = name === 'accepts' ? withAccepted(draft, request.value) : request.value;
+  draft.lines.push(entryLine(draft, write(draft, name, value, fromDay(request))));
   if (name === 'rule-set') ruleSetChosen(draft, request.value as RuleSetName);
+}
+
+/** What may go in is a list that grows: a new line joins those that are there, `no …` as what stays out. */
+function withAccepted(draft: Draft, value: unknown): Record<string, boolean> {
+  const picture = draft.picture();
+  const before = settingAt(picture, 'accepts', draft.today) ?? picture.base.accepts;
+  const list: Record<string, boolean> = Array.isArray(before)
+    ? Object.fromEntries(before.map((item) => [String(item), true]))
+    : { ...(before as Record<string, boolean>) };
+  for (const [item, may] of Object.entries((value ?? {}) as Record<string, boolean>)) {
+    const refused = /^(?:no|not|pas de)\s+/i.exec(item);
+    list[refused ? item.slice(refused[0].length) : item] = refused ? false : may;
+  }
+  return list;
 }
 
 const fromDay = (request: Request): string | null =>
