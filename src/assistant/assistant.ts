@@ -7,6 +7,7 @@ import type { AddMore, Draft } from './draft.ts';
 import { safetyCard, withoutMedicalDetail } from './emergency.ts';
 import { type Foreseen, writeForeseen } from './foreseen.ts';
 import { languageFor, rememberSpoken } from './language.ts';
+import { momentOf } from './moment-of.ts';
 import { makePictures } from './pictures.ts';
 import { pictureOf } from './pictures-of/drawing.ts';
 import type {
@@ -359,15 +360,6 @@ export function makeAssistant(parts: {
       }
     },
   };
-}
-
-/** When a record happened: the moment of sending, or the day (at its noon) or the clock time that was said. */
-function momentOf(record: { kind: string; when?: unknown }, sentAt: string, manner: Manner): string {
-  // A forecast speaks of a day ahead; it was made when it was sent.
-  if (typeof record.when !== 'string' || record.kind === 'weather') return sentAt;
-  if (record.when.length > 10) return instantOf(record.when, manner.timeZone);
-  if (record.when === manner.today) return sentAt;
-  return instantOf(`${record.when}T12:00`, manner.timeZone);
 }
 
 function frame(

@@ -1,5 +1,6 @@
 import type { Doubt, FieldRecord } from '#records';
 import type { Draft } from './draft.ts';
+import { momentOf } from './moment-of.ts';
 
 const NEAR_MIN = 30;
 const NEAR_PCT = 1;
@@ -10,8 +11,9 @@ const NEAR_PCT = 1;
  */
 export function sameCart(draft: Draft, record: FieldRecord): Doubt | null {
   if (record.kind !== 'weigh-in' || record.kg == null || !record.container || !draft.person) return null;
-  const at = Date.parse(happenedAt(draft, record));
-  if (Number.isNaN(at)) return null;
+  // Of a late cart with no hour nobody can say whether it was the same half hour.
+  if (record.when?.length === 10 && record.when !== draft.today) return null;
+  const at = Date.parse(momentOf(record, draft.happenedAt, draft.manner));
   const mine = new Set(draft.entries.map((entry) => entry.number));
   const twin = draft.book.latest(draft.siteId, 60).find((entry) => {
     if (mine.has(entry.number) || entry.voidedBy !== null || entry.held !== null) return false;
@@ -39,9 +41,4 @@ export function sameCart(draft: Draft, record: FieldRecord): Doubt | null {
       { say: 'another', record },
     ],
   };
-}
-
-function happenedAt(draft: Draft, record: { when?: string | null }): string {
-  if (!record.when || record.when === draft.today) return draft.now;
-  return record.when.length > 10 ? `${record.when}:00Z` : '';
 }

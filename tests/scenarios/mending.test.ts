@@ -95,4 +95,14 @@ describe('putting things right', () => {
     site.say('', { from: 'Bram', choose: { id: 'b', label: 'same cart' } });
     expect(site.ask('week')).toContain('(2 loads)');
   });
+
+  it('knows one cart by the hour that was said, in the zone of the site', () => {
+    const site = startScenario({ ...SITE, timeZone: 'America/New_York' }, '2026-11-24T15:00');
+    site.say('7:15 cart 58', { from: 'Ana' });
+    expect(site.say('7:20 cart 58.2', { from: 'Bram' }).replies[0]!.choices).toEqual([
+      'same cart',
+      'another cart',
+    ]);
+    expect(site.say('9:20 cart 58.1', { from: 'Chidi' }).replies[0]!.text).toContain('net');
+  });
 });
