@@ -1,26 +1,22 @@
 // The readers: one for each kind of thing said. A new kind is one reader and one line in these lists.
 // Where two could read the same words, the earlier in the list does.
 import type { Reader } from '../reading.ts';
+import { delivery, rejected } from './arriving.ts';
 import { cover, moisture, turning } from './care.ts';
+import { chore } from './chores.ts';
 import { hours, labResult, level, sample } from './counts.ts';
 import { discharge, drumSetting } from './drum.ts';
-import { delivery, pileEvent, rejected, removal, screening, transfer } from './moves.ts';
-import {
-  accepts,
-  amend,
-  jobs,
-  language,
-  lookups,
-  placeRequest,
-  plainRequest,
-  plannedMix,
-  show,
-  undo,
-} from './requests.ts';
+import { jobs } from './jobs.ts';
+import { removal, screening } from './leaving.ts';
+import { accepts, lookups, show } from './lookups.ts';
+import { pileEvent, transfer } from './moves.ts';
+import { amend, undo } from './put-right.ts';
+import { language, placeRequest, plainRequest, plannedMix } from './requests.ts';
 import { closed, setting, tareSetting } from './settings.ts';
 import { strangeMaterial } from './stranger.ts';
 import { temperature } from './temperature.ts';
-import { chore, problem, resolved, weather } from './troubles.ts';
+import { problem, resolved } from './troubles.ts';
+import { weather } from './weather.ts';
 import { weighIn } from './weigh-in.ts';
 
 export const READERS: readonly Reader[] = [

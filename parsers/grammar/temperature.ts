@@ -3,7 +3,7 @@ import { drop } from '../plausible.ts';
 import { type Item, isPrep, type Reader, type Scope, type Slots, take, tidy } from '../reading.ts';
 import { type Num, sense, type Tok } from '../tokens.ts';
 import { judgeReading } from '../warmth.ts';
-import { alternatives } from './weigh-in.ts';
+import { alternatives } from './load-parts.ts';
 
 const ACCEPTS = [
   'check',

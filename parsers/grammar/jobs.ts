@@ -1,0 +1,66 @@
+// Jobs of the list: done, taken, handed back, put off.
+import { type Reader, take } from '../reading.ts';
+import { sense } from '../tokens.ts';
+import { ask, beside } from './asking.ts';
+
+/** Jobs of the list done, taken, handed back or put off: `done 2`, `I'll take 3`, `postpone sweep`. */
+export const jobs: Reader = {
+  rule: 'request jobs',
+  on: ['req'],
+  read(tokens, scope) {
+    for (const name of ['claim', 'release', 'postpone', 'done'] as const) {
+      const rest = beside(tokens, name);
+      if (!rest) continue;
+      const slots = take(rest, SLOTS_4);
+      if (!slots) continue;
+      const items: (string | number)[] = [];
+      let broken = false;
+      for (const { cls, tok } of slots.all) {
+        if (tok.k === 'n') {
+          const n = tok.n!;
+          if (n.unit !== null || !Number.isInteger(n.value) || n.value < 1 || n.value > 40 || n.fraction)
+            broken = true;
+          else if (n.to !== undefined && n.to > n.value && n.to - n.value < 20)
+            for (let k = n.value; k <= n.to; k++) items.push(k);
+          else items.push(n.value);
+        } else if (cls === 'chore') items.push(sense(tok, 'chore')!);
+        else if (cls === 'chorename') items.push(sense(tok, 'chorename')!);
+        else if (cls === 'duty') items.push(sense(tok, 'duty')!);
+      }
+      // `je prends le 2`: what looks like the second of the month is a number of the list.
+      const numbered =
+        items.length === 0 && slots.dates.length === 1 ? /(?:^|\s)(\d{1,2})$/.exec(slots.dates[0]!.s) : null;
+      if (numbered) items.push(Number(numbered[1]));
+      if (broken || items.length === 0) continue;
+      if (slots.get('place').some((tok) => tok.k !== 'n') || slots.get('turn').length > 0) continue;
+      const book = scope.context.book;
+      const numbers = items.filter((item) => typeof item === 'number');
+      if (book && numbers.some((n) => (n as number) > Math.max(book.listed.length, 0))) {
+        if (numbers.length === items.length && book.listed.length === 0) return null;
+      }
+      const until = slots.dates[0]?.date?.ahead ?? slots.dates[0]?.date?.when;
+      return ask({ request: name, items, ...(until && !numbered && name === 'postpone' && { to: until }) });
+    }
+    return null;
+  },
+};
+
+const SLOTS_4 = [
+  'n',
+  'chore',
+  'chorename',
+  'duty',
+  'numero',
+  'dateword',
+  'be',
+  'check',
+  'place',
+  'dutyword',
+  'turnname',
+  'turn',
+  'until',
+  'machine',
+  'entries',
+  'fan',
+  'intent',
+];

@@ -1,0 +1,227 @@
+// What leaves a pile or the site: compost taken away, what a sieve parted.
+import type { FieldRecord } from '#records';
+import { drop } from '../plausible.ts';
+import { bare, isKnown, isPrep, placesOf, type Reader, type Scope, type Slots, take } from '../reading.ts';
+import { sense, type Tok } from '../tokens.ts';
+import { strangePlace } from '../warmth.ts';
+import { amountOf, plainAmount } from './amounts.ts';
+import { isHeap, SIZES } from './between.ts';
+import { sliceOfTokens } from './words.ts';
+
+const LEAVES = ['finished-compost', 'residue', 'leachate', 'overs', 'mature-compost'];
+
+/** Leaving the site: `6 barrows of finished compost to the market stall`, `3 kg plastic out of the west kitchen cart`. */
+export const removal: Reader = {
+  rule: 'removal',
+  on: ['remove', 'material', 'empty'],
+  read(tokens, scope) {
+    const tail = destination(tokens, scope);
+    const slots = take(tail ? tail.rest : tokens, [
+      ...SIZES,
+      'place',
+      'remove',
+      'material',
+      'source',
+      'sink',
+      'screen!',
+      'move',
+      'readyword',
+      'contaminated?',
+      'full',
+      'topic?',
+      ...(tokens.some((tok) => sense(tok, 'place') !== undefined) ? [] : ['empty']),
+    ]);
+    if (!slots || scope.asked) return null;
+    const materials = [...new Set(slots.get('material').map((tok) => sense(tok, 'material')!))];
+    if (materials.length > 1) return null;
+    const material = materials[0] === 'mature-compost' ? 'finished-compost' : materials[0];
+    if (material && !LEAVES.includes(material)) return null;
+    const verb = slots.get('remove').length > 0 || slots.get('move').length > 0;
+    const out =
+      slots.all.some((one) => isPrep(one, 'out', 'off')) || slots.all.some((one) => isPrep(one, 'from'));
+    const source = slots.get('source')[0];
+    const sourceName = source && sense(source, 'source');
+    const residue = material === 'residue';
+    // The container that only tells where it was picked from is not how much it was.
+    const ofContainer =
+      residue && slots.nums.length > 0 && slots.get('container').length === 1 && (out || verb);
+    const counted = ofContainer
+      ? ({ ...slots, get: (cls: string) => (cls === 'container' ? [] : slots.get(cls)) } as Slots)
+      : slots;
+    const amount = amountOf(counted, scope, true);
+    if (!amount) return null;
+    const places = placesOf(slots);
+    const pile = places.find((place) => isHeap(place));
+    if (places.length > 1 || (places.length === 1 && !pile)) return null;
+    let to: string | undefined = tail?.to;
+    let from: string | undefined;
+    if (sourceName) {
+      const k = slots.all.findIndex((one) => one.tok === source);
+      const prep = slots.all.slice(0, k).findLast((one) => one.cls === 'prep');
+      if (residue || (prep && isPrep(prep, 'from', 'out', 'of', 'in'))) from = sourceName;
+      else to = sourceName;
+    }
+    if (!material && !to) return null;
+    if (material === 'finished-compost' && !verb && !to) return null;
+    if (residue && !verb && !out && !to) return null;
+    if (material === 'leachate' && !verb && !to) return null;
+    if (material === 'overs' && !verb && !to) return null;
+    if (!material && !verb) return null;
+    const record = bare({
+      kind: 'removal' as const,
+      pile:
+        pile ??
+        (material === undefined || material === 'finished-compost'
+          ? scope.carry.place && isHeap(scope.carry.place)
+            ? scope.carry.place
+            : undefined
+          : undefined),
+      material: material ?? 'finished-compost',
+      ...plainAmount(amount),
+      basis: amount.kg !== undefined ? ('net' as const) : undefined,
+      to,
+      source: from,
+    }) as FieldRecord;
+    if (pile && !isKnown(pile, scope.context))
+      return [{ doubt: strangePlace(record, pile, scope.context, 'pile') }];
+    if (amount.value < 0) return [{ doubt: { record, why: 'negative', choices: [drop] } }];
+    return [{ record, typed: amount.typed }];
+  },
+};
+
+/** `to the Miller farm`: where something went, in the writer's own words, at the end of a run. */
+function destination(tokens: readonly Tok[], scope: Scope): { to: string; rest: Tok[] } | null {
+  for (let k = tokens.length - 2; k > 0; k--) {
+    const prep = sense(tokens[k], 'prep');
+    const verb = sense(tokens[k], 'remove') !== undefined && sense(tokens[k], 'toword') !== undefined;
+    if (prep !== 'to' && prep !== 'for' && prep !== 'on' && !verb) continue;
+    const words = tokens.slice(k + 1);
+    while (
+      words[0] &&
+      (sense(words[0], 'article') !== undefined ||
+        (words[0].senses.some((s) => s.cls === 'fill') && words.length > 1))
+    )
+      words.shift();
+    if (words.length === 0 || words.length > 4) return null;
+    if (
+      !words.every(
+        (word) =>
+          word.k === 'w' &&
+          !word.senses.some((s) =>
+            ['place', 'container', 'source', 'neg', 'intent', 'numw', 'turn', 'cover', 'feel'].includes(
+              s.cls,
+            ),
+          ),
+      )
+    )
+      return null;
+    if (
+      !words.some(
+        (word) =>
+          word.senses.length === 0 ||
+          sense(word, 'sink') !== undefined ||
+          sense(word, 'person') !== undefined,
+      )
+    )
+      return null;
+    void scope;
+    return { to: sliceOfTokens(words), rest: [...tokens.slice(0, verb ? k + 1 : k)] };
+  }
+  return null;
+}
+
+export const screening: Reader = {
+  rule: 'screening',
+  on: ['screen'],
+  read(tokens, scope) {
+    const slots = take(tokens, SLOTS_3);
+    if (!slots || scope.asked || slots.get('screen').length === 0) return null;
+    const places = placesOf(slots);
+    if (places.length > 1 || places.some((place) => !isHeap(place))) return null;
+    const materials = slots.get('material').map((tok) => sense(tok, 'material')!);
+    if (materials.some((m) => !LEAVES.includes(m) || m === 'residue' || m === 'leachate')) return null;
+    // Amounts go with the nearest of the two words behind or before them.
+    const parts: { of: 'fines' | 'overs'; slots: Slots }[] = [];
+    const items = slots.all.filter((one) => ['n', 'container', 'fines', 'material'].includes(one.cls));
+    let group: { cls: string; tok: Tok }[] = [];
+    const groups: { label: 'fines' | 'overs' | null; items: { cls: string; tok: Tok }[] }[] = [];
+    for (const one of items) {
+      const label =
+        one.cls === 'fines'
+          ? 'fines'
+          : one.cls === 'material'
+            ? sense(one.tok, 'material') === 'overs'
+              ? 'overs'
+              : 'fines'
+            : null;
+      if (label) {
+        if (group.length > 0) {
+          groups.push({ label, items: group });
+          group = [];
+        } else groups.push({ label, items: [] });
+      } else {
+        if (one.cls === 'n' && group.some((g) => g.cls === 'n')) {
+          groups.push({ label: null, items: group });
+          group = [];
+        }
+        group.push(one);
+      }
+    }
+    if (group.length > 0) {
+      const empty = groups.findLast((g) => g.items.length === 0);
+      if (empty) empty.items = group;
+      else groups.push({ label: null, items: group });
+    }
+    const filled = groups.filter((g) => g.items.length > 0);
+    if (filled.length > 2) return null;
+    void parts;
+    let fines: ReturnType<typeof plainAmount> = {};
+    let overs: ReturnType<typeof plainAmount> | undefined;
+    for (const g of filled) {
+      // `5 barrows of fines, 1 of overs`: the second is counted like the first.
+      const only = g.items.length === 1 && g.items[0]!.tok.n?.unit === null ? g.items[0]!.tok.n : undefined;
+      if (fines.container && only && g.label === 'overs') {
+        overs = { container: fines.container, count: only.value };
+        continue;
+      }
+      const amount = amountOf(
+        {
+          ...slots,
+          nums: g.items.filter((i) => i.cls === 'n').map((i) => i.tok),
+          get: (cls: string) =>
+            cls === 'container' ? g.items.filter((i) => i.cls === 'container').map((i) => i.tok) : [],
+        } as Slots,
+        scope,
+        true,
+      );
+      if (!amount) return null;
+      if (g.label === 'overs') overs = plainAmount(amount);
+      else if (Object.keys(fines).length > 0) return null;
+      else fines = plainAmount(amount);
+    }
+    const pile =
+      places[0] ?? (scope.carry.place && isHeap(scope.carry.place) ? scope.carry.place : undefined);
+    if (!pile && filled.length === 0) return null;
+    const record = bare({ kind: 'screening' as const, pile, ...fines, overs }) as FieldRecord;
+    if (pile && !isKnown(pile, scope.context))
+      return [{ doubt: strangePlace(record, pile, scope.context, 'pile') }];
+    return [{ record }];
+  },
+};
+
+const SLOTS_3 = [
+  'screen',
+  'n',
+  'container',
+  'place',
+  'fines',
+  'overs',
+  'material',
+  'add',
+  'pilehead',
+  'total',
+  'and',
+  'remove',
+  'approx',
+  'be',
+];

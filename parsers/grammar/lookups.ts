@@ -1,0 +1,134 @@
+// What is looked up: an entry, what may go in, what happened since, room, where a pile came from.
+import { placesOf, type Reader, take } from '../reading.ts';
+import { sense } from '../tokens.ts';
+import { ask, asks, beside } from './asking.ts';
+
+/** `show 12`, `show #12`, `why #12`. */
+export const show: Reader = {
+  rule: 'request show',
+  on: ['req'],
+  read(tokens) {
+    const rest = beside(tokens, 'show');
+    if (!rest) return null;
+    const slots = take(rest, SLOTS_5);
+    if (slots?.nums.length !== 1) return null;
+    const n = slots.nums[0]!.n!;
+    if (n.unit !== null || !Number.isInteger(n.value) || n.value < 1) return null;
+    return ask({ request: 'show', entry: n.value });
+  },
+};
+
+/** May it go in? `can we take pizza boxes?` */
+export const accepts: Reader = {
+  rule: 'request accepts',
+  on: ['req'],
+  read(tokens, scope) {
+    const rest = beside(tokens, 'accepts');
+    if (!rest) return null;
+    const phrase = tokens.filter((tok) => asks(tok, 'accepts'));
+    const asking = scope.asked || phrase.some((tok) => tok.s.split(' ').length >= 3);
+    if (!asking) return null;
+    const words = rest.filter(
+      (tok) =>
+        tok.k === 'w' &&
+        !tok.senses.some((s) =>
+          [
+            'article',
+            'prep',
+            'ask',
+            'container',
+            'place',
+            'pilehead',
+            'be',
+            'dateword',
+            'req',
+            'adv',
+          ].includes(s.cls),
+        ) &&
+        !(tok.senses.length > 0 && tok.senses.every((s) => s.cls === 'fill' || s.cls === 'and')),
+    );
+    if (rest.some((tok) => tok.k === 'n') || words.length === 0 || words.length > 4) return null;
+    const material = words.length === 1 ? sense(words[0], 'material') : undefined;
+    return ask({ request: 'accepts', what: material ?? words.map((tok) => tok.s).join(' ') });
+  },
+};
+
+/** What happened since a day; room for more; where a pile came from; what a source may be told. */
+export const lookups: Reader = {
+  rule: 'request lookup',
+  on: ['req'],
+  read(tokens, scope) {
+    const handed = beside(tokens, 'handover');
+    if (handed) {
+      const slots = take(handed, SLOTS_7);
+      if (
+        slots &&
+        (scope.asked ||
+          slots.dates.length > 0 ||
+          tokens.some((tok) => asks(tok, 'handover') && HANDED.test(tok.s)))
+      ) {
+        const from = slots.dates[0]?.date?.when;
+        return ask({ request: 'handover', ...(from && { from }) });
+      }
+    }
+    const room = beside(tokens, 'room');
+    if (room) {
+      const slots = take(room, SLOTS_8);
+      if (
+        slots &&
+        slots.nums.length <= 1 &&
+        (scope.asked || tokens.some((tok) => asks(tok, 'room') && tok.s.includes(' ')))
+      ) {
+        const n = slots.nums[0]?.n;
+        if (!n || (n.unit === null && Number.isInteger(n.value)))
+          return ask({
+            request: 'room',
+            ...(n && { count: n.value }),
+            ...(slots.get('place').length > 0 &&
+              !/^drum/.test(placesOf(slots)[0] ?? '') && { place: placesOf(slots)[0]! }),
+          });
+      }
+    }
+    const trace = beside(tokens, 'trace');
+    if (trace) {
+      const slots = take(trace, SLOTS_9);
+      if (
+        slots &&
+        placesOf(slots).length === 1 &&
+        tokens.some((tok) => asks(tok, 'trace') && (tok.s.includes(' ') || scope.asked))
+      )
+        return ask({ request: 'trace', place: placesOf(slots)[0]! });
+    }
+    const feedback = beside(tokens, 'feedback');
+    if (feedback) {
+      const slots = take(feedback, SLOTS_10);
+      if (slots && slots.get('source').length === 1)
+        return ask({ request: 'feedback', what: sense(slots.get('source')[0], 'source')! });
+    }
+    return null;
+  },
+};
+
+const HANDED = / |^handover$|^releve$|^relevo$|^recap$/;
+
+const SLOTS_5 = ['n', 'numero', 'entries'];
+
+const SLOTS_7 = ['since', 'ask', 'dateword', 'be', 'fill'];
+
+const SLOTS_8 = [
+  'n',
+  'container',
+  'place',
+  'ask',
+  'more',
+  'drum',
+  'be',
+  'full',
+  'material',
+  'pilehead',
+  'req',
+];
+
+const SLOTS_9 = ['place', 'ask', 'pilehead', 'req', 'be', 'material', 'ready', 'person'];
+
+const SLOTS_10 = ['source', 'ask', 'be', 'dateword', 'intent'];
