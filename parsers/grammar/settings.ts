@@ -243,7 +243,8 @@ const recipeOf: Part = (tokens) => {
 const ruleSetOf: Part = (tokens) => {
   if (!has(tokens, 'rule-set')) return null;
   const typed = sliceOfTokens(tokens).toLowerCase();
-  const rule = RULE_SETS.find((name) => typed.includes(name));
+  // `organic-vessel-3d` holds `vessel-3d`: the longest name that was said.
+  const rule = RULE_SETS.filter((name) => typed.includes(name)).sort((a, b) => b.length - a.length)[0];
   return rule ? set('rule-set', rule) : null;
 };
 

@@ -41,8 +41,9 @@ export {
   type LoadInside,
 } from './drum/drum.ts';
 export { drumVolumeM3, feedPerDayKg, SHRINK_PER_DAY, type TakenOut, takeOut } from './drum/flow.ts';
+export { drumRulesOf } from './drum/rules.ts';
 export { isCovered } from './duties/cover-pile.ts';
-export { drumRulesOf, feedOfDrum } from './duties/drum.ts';
+export { feedOfDrum } from './duties/drum.ts';
 export {
   type Coded,
   DUTY_KINDS,
@@ -153,8 +154,6 @@ export {
   DEFAULT_DEPTH,
   type DepthRange,
   type HeatMethod,
-  ORGANIC_VESSEL,
-  ORGANIC_WINDROW,
   organicStartingCn,
   type ReadingRhythm,
   RULE_SET_DATA,

@@ -18,6 +18,8 @@ export const RULE_SETS = [
   'eu-65-5d',
   'eu-60-7d',
   'eu-55-14d',
+  'organic-vessel-3d',
+  'organic-windrow-15d',
 ] as const;
 export const RuleSetName = z.enum(RULE_SETS);
 export type RuleSetName = z.infer<typeof RuleSetName>;

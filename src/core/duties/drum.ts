@@ -1,7 +1,7 @@
 import { addDays } from '../calendar.ts';
-import { type DrumRules, dischargeDue, drumNow } from '../drum/drum.ts';
+import { dischargeDue, drumNow } from '../drum/drum.ts';
 import { feedPerDayKg, loadLitres } from '../drum/flow.ts';
-import { settingAt } from '../picture/setting-at.ts';
+import { drumRulesOf } from '../drum/rules.ts';
 import type { DrumPicture } from '../picture/types.ts';
 import type { DutyContext, DutyRule, Found } from './duty.ts';
 import { everyDays } from './live.ts';
@@ -47,16 +47,6 @@ export const dischargeDrum: DutyRule = {
 /** Some was let out today and nobody said how much: it is not asked for again on the same day. */
 const letOutToday = (drum: DrumPicture, { localDate }: DutyContext): boolean =>
   drum.discharges.some((each) => each.localDate === localDate && each.kg === null && each.litres === null);
-
-/** What the site has set for its drum: how full is full, and how long the oldest load stays. */
-export function drumRulesOf({ picture, localDate }: Pick<DutyContext, 'picture' | 'localDate'>): DrumRules {
-  const full = settingAt(picture, 'drum-full', localDate);
-  const stay = settingAt(picture, 'drum-days', localDate);
-  return {
-    fullFraction: typeof full === 'number' ? full : null,
-    daysInside: typeof stay === 'number' ? stay : null,
-  };
-}
 
 /** Feed of the last week, chips included, in kg a day; null where nothing went in. */
 export function feedOfDrum(

@@ -34,6 +34,8 @@ export type RuleSet = {
   /** Largest piece that the rule allows; nobody measures it on the pile, so it is said as an assumption. */
   pieceMm: number | null;
   depthCm: DepthRange;
+  /** The band of C:N that the mix must start in, where the rule names one. */
+  startingCn: readonly [number, number] | null;
   citations: Citation[];
   /** How an unclear text was read. */
   reading: string | null;
@@ -81,6 +83,7 @@ const base = {
   turns: 0,
   turnsApartDays: 0,
   pieceMm: null,
+  startingCn: null,
   depthCm: DEFAULT_DEPTH,
   reading: ONE_RUN,
 } satisfies Partial<RuleSet>;
@@ -95,10 +98,19 @@ const eu = (name: RuleSetName, levelCelsius: number, days: number): RuleSet => (
   reading: `${ONE_RUN} The regulation also wants the whole batch turned, without a number; turns are shown, not counted.`,
 });
 
+/** The US organic rule has a ceiling of 170 °F (76.7 °C) and asks for a starting C:N of 25 to 40. */
+const organic = {
+  ...base,
+  levelCelsius: 55,
+  upperCelsius: 76.7,
+  startingCn: [25, 40],
+  citations: [{ title: '7 CFR 205.203', part: '(c)(2)', year: null, seen: true }],
+} satisfies Partial<RuleSet>;
+
 /**
  * The rule sets that a site can choose, with their citations.
  * @source 40 CFR 503 App. B (1993; seen quoted), WSI 2006/1293 Sch. 1 Pt II (seen), Regulation (EU) 2019/1009
- * Annex II CMC 3 (from memory), CCME PN 1340 (2005; from memory).
+ * Annex II CMC 3 (from memory), CCME PN 1340 (2005; from memory), 7 CFR 205.203(c)(2) (seen quoted).
  * @example RULE_SET_DATA['windrow-15d'].turns // 5
  */
 export const RULE_SET_DATA: Record<RuleSetName, RuleSet> = {
@@ -166,6 +178,8 @@ export const RULE_SET_DATA: Record<RuleSetName, RuleSet> = {
   'eu-65-5d': eu('eu-65-5d', 65, 5),
   'eu-60-7d': eu('eu-60-7d', 60, 7),
   'eu-55-14d': eu('eu-55-14d', 55, 14),
+  'organic-vessel-3d': { ...organic, name: 'organic-vessel-3d', method: 'vessel', days: 3 },
+  'organic-windrow-15d': { ...organic, name: 'organic-windrow-15d', method: 'windrow', days: 15, turns: 5 },
 };
 
 /**
@@ -183,29 +197,6 @@ export const VECTOR_ATTRACTION: RuleSet = {
   days: 14,
   citations: [{ title: '40 CFR 503.33', part: '(b)(5)', year: 1993, seen: false }],
   reading: 'The mean is taken over the lowest judged reading of each day, the cautious side.',
-};
-
-/**
- * The US organic rule has a ceiling of 170 °F (76.7 °C) and asks for a starting C:N of 25 to 40.
- * @source 7 CFR 205.203(c)(2) (seen quoted)
- */
-export const ORGANIC_VESSEL: RuleSet = {
-  ...base,
-  name: 'organic-vessel-3d',
-  method: 'vessel',
-  levelCelsius: 55,
-  upperCelsius: 76.7,
-  days: 3,
-  citations: [{ title: '7 CFR 205.203', part: '(c)(2)', year: null, seen: true }],
-};
-
-/** As `ORGANIC_VESSEL`, in windrows. @source 7 CFR 205.203(c)(2) (seen quoted) */
-export const ORGANIC_WINDROW: RuleSet = {
-  ...ORGANIC_VESSEL,
-  name: 'organic-windrow-15d',
-  method: 'windrow',
-  days: 15,
-  turns: 5,
 };
 
 /**

@@ -85,6 +85,13 @@ export function correctionFor(input: CorrectionInput): Correction {
   const squeeze =
     !before.test?.moisturePct &&
     (unsure.has('moisture-high') || unsure.has('moisture-low') || reachesPast(before, input));
+  const dryAnswer =
+    firmAnswer === null ? drierThanSure(input, linesFor, (line) => !unsure.has(line.code), before) : null;
+  if (dryAnswer) {
+    const add = toAdded(additions, dryAnswer);
+    const limiting = limitingOf(linesFor(additions, false), additions);
+    return result({ code: 'add', add, squeeze: true, limiting, window: 'wide' });
+  }
   if (firmAnswer === null) {
     const blocked = blockedBy(linesFor, additions, (line) => !unsure.has(line.code));
     return result({
@@ -131,6 +138,20 @@ function solveTiers(linesFor: LinesFor, additions: Addition[], keep: Keep, byRec
     }
   }
   return null;
+}
+
+/**
+ * What is needed for air or C:N can bring a small load under the window by typical values. Where the likely range
+ * of what comes of it still touches the window that is no reason to call it impossible: it is added, and squeezed.
+ */
+function drierThanSure(input: CorrectionInput, linesFor: LinesFor, keep: Keep, before: Mix): number[] | null {
+  const { parts, additions, limits } = input;
+  if (limits.recipe || before.test?.moisturePct) return null;
+  const lines = linesFor(additions, true).filter((line) => keep(line) && line.code !== 'moisture-low');
+  const found = fewest(lines, kgs(additions), stocks(additions));
+  if (!found || found.total === 0) return null;
+  const after = withAdded(parts, additions, toAdded(additions, found.counts), before, null);
+  return (after.moisturePct?.high ?? 0) >= limits.moisturePct.low ? found.counts : null;
 }
 
 /** Limits that typical values break while the likely range still touches what is allowed. */
@@ -234,7 +255,11 @@ function blockedBy(linesFor: LinesFor, additions: Addition[], keep: Keep) {
   if (limits.length === 0)
     limits = order.filter((code) => lines.some((line) => line.code === code && !keepsAll([line], best)));
   const wouldSolve = WOULD_SOLVE.find((material) => {
-    const more: Addition[] = [...additions, oneBarrow(material)];
+    const here = additions.filter((one) => one.material === material);
+    // Of what is here without end, more of the same cannot be what is missing.
+    if (here.some((one) => one.stock === null)) return false;
+    const one = here[0] ? { ...here[0], stock: null } : oneBarrow(material);
+    const more: Addition[] = [...additions.filter((each) => each !== here[0]), one];
     return fewest(linesFor(more, true).filter(keep), kgs(more), stocks(more)) !== null;
   });
   return { limits, best: toAdded(additions, best), wouldSolve: wouldSolve ?? null };

@@ -14,6 +14,12 @@ export const STRUCTURE_PER_FEED: Readonly<Record<MixPlace, number>> = {
 };
 
 /**
+ * The floor is said as "about": where no whole number of containers meets everything, this much of it will do.
+ * @source from memory; the floors themselves are given as "about 1:1" and "2 to 3:1".
+ */
+const ABOUT = 0.9;
+
+/**
  * Most of the volume of everything that each packing material may be.
  * @source from memory: shredded cardboard and fines soak up water but mat and close the pores.
  */
@@ -27,12 +33,14 @@ export const FINES_CAPS: Readonly<Record<string, number>> = {
  * The limits of a correction: defaults, with what the site or its rule set has set before them.
  * @source moisture 55 to 60 %, over 65 never: Cornell, Getting the Right Mix (upper 55 to 60 %), LSU 3838-D and
  * NRAES-54 (40 to 65 % reasonable); C:N 25 and up: the same tables (25 to 30 preferred) and CalRecycle (25 to 40).
+ * A window that the site has set stands before it, but never reaches over 65 %.
  * @example mixLimits({ place: 'drum' }).structurePerFeed // 1
  */
 export function mixLimits(given: {
   place: MixPlace;
   recipe?: MixRecipe | null;
   cnBand?: readonly [number, number] | null;
+  moistureBand?: readonly [number, number] | null;
   structurePerFeed?: number | null;
   roomLitres?: number | null;
   caps?: Readonly<Record<string, number>> | null;
@@ -40,13 +48,21 @@ export function mixLimits(given: {
   return {
     recipe: given.recipe ?? null,
     structurePerFeed: given.structurePerFeed ?? STRUCTURE_PER_FEED[given.place],
-    moisturePct: { low: 55, high: 60, never: 65, wideLow: 50 },
+    moisturePct: moistureWindow(given.moistureBand ?? null),
     cnLow: given.cnBand?.[0] ?? 25,
     cnHigh: given.cnBand?.[1] ?? null,
     caps: given.caps ?? FINES_CAPS,
     roomLitres: given.roomLitres ?? null,
   };
 }
+
+function moistureWindow(band: readonly [number, number] | null): MixLimits['moisturePct'] {
+  const [low, high] = band ?? [55, 60];
+  return { low, high: Math.min(high, NEVER_OVER_PCT), never: NEVER_OVER_PCT, wideLow: Math.min(50, low) };
+}
+
+/** Water above this is never aimed at. @source LSU 3838-D after NRAES-54: 40 to 65 % reasonable */
+const NEVER_OVER_PCT = 65;
 
 type Content = {
   kg: number;
@@ -71,7 +87,7 @@ function content(ingredient: Ingredient, kg: number, litres: number | null): Con
 
 /**
  * What the limits come to for this load and these containers, by typical values; `wide` opens the moisture
- * window. Throws a RangeError for a container of a material that has no figures.
+ * window and takes the floor of coarse material as "about". Throws a RangeError for a container of a material that has no figures.
  * @source see `mixLimits`; each ratio multiplied out, so that it is linear in the counts.
  * @example limitLines([{ material: 'food-scraps', kg: 100 }], [], mixLimits({ place: 'drum' }), null, false).map((line) => line.code) // ['structure', 'moisture-high', 'moisture-low', 'cn-low']
  */
@@ -115,10 +131,11 @@ export function limitLines(
   } else {
     const { low, high, never, wideLow } = limits.moisturePct;
     const [floor, ceiling] = wide ? [wideLow, never] : [low, high];
+    const perFeed = limits.structurePerFeed * (wide ? ABOUT : 1);
     lines.push(
       line(
         'structure',
-        (of) => (is(of, 'structure') ? of.litres : is(of, 'feed') ? -limits.structurePerFeed * of.litres : 0),
+        (of) => (is(of, 'structure') ? of.litres : is(of, 'feed') ? -perFeed * of.litres : 0),
         { min: 0 },
       ),
       line('moisture-high', over(ceiling), { max: 0 }, overBase(ceiling)),

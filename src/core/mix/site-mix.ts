@@ -1,5 +1,8 @@
-import { drumNow } from '../drum/drum.ts';
+import { type DrumRules, drumNow } from '../drum/drum.ts';
 import { FULL_FRACTION } from '../drum/flow.ts';
+import { drumRulesOf } from '../drum/rules.ts';
+import { RULE_SET_DATA } from '../heat/rule-sets.ts';
+import { ruleSetOf } from '../picture/proof.ts';
 import { settingAt } from '../picture/setting-at.ts';
 import type { DrumPicture, Picture } from '../picture/types.ts';
 import { litresOf } from '../picture/weighed.ts';
@@ -109,8 +112,8 @@ export function drumTest(drum: Pick<DrumPicture, 'moisture'>): MixTest | null {
 
 /**
  * The limits in force at a site on a local day: its recipe, the place that the mix goes to, and the room in
- * its drum by the emptier end of the likely fill (a drum is not called full on a guess). `cnBand` only where
- * the rule set demands one.
+ * its drum by the emptier end of the likely fill (a drum is not called full on a guess). A band of water or C:N
+ * that the site has set (`mix-water`, `mix-cn`), or that its rule for heat demands, stands before the defaults.
  * @source see `mixLimits`, `drumNow` and FULL_FRACTION.
  * @example siteLimits({ base: { drums: [], containers: {} }, settings: {}, drums: {} } as never, '2026-05-12', '2026-05-12T12:00:00.000Z').structurePerFeed // 2
  */
@@ -118,20 +121,30 @@ export function siteLimits(
   picture: Pick<Picture, 'base' | 'settings' | 'drums'>,
   localDate: string,
   at: string,
-  cnBand: readonly [number, number] | null = null,
 ): MixLimits {
   const recipe = settingAt(picture, 'recipe', localDate) as MixRecipe | null | undefined;
   const [drum] = Object.values(picture.drums);
+  const rule = ruleSetOf(picture, localDate);
   return mixLimits({
     place: drum || picture.base.drums.length > 0 ? 'drum' : 'static-pile',
     recipe: recipe ?? null,
-    cnBand,
-    roomLitres: drum ? likelyRoom(drum, at) : null,
+    cnBand: bandAt(picture, 'mix-cn', localDate) ?? (rule ? RULE_SET_DATA[rule].startingCn : null),
+    moistureBand: bandAt(picture, 'mix-water', localDate),
+    roomLitres: drum ? likelyRoom(drum, at, drumRulesOf({ picture, localDate })) : null,
   });
 }
 
-function likelyRoom(drum: DrumPicture, at: string): number | null {
-  const { fillPct } = drumNow(drum, at);
+function likelyRoom(drum: DrumPicture, at: string, rules: DrumRules): number | null {
+  const { fillPct } = drumNow(drum, at, rules);
   if (fillPct === null || drum.litres === null) return null;
-  return Math.max(0, (FULL_FRACTION - fillPct.low / 100) * drum.litres);
+  return Math.max(0, ((rules.fullFraction ?? FULL_FRACTION) - fillPct.low / 100) * drum.litres);
+}
+
+function bandAt(
+  picture: Pick<Picture, 'base' | 'settings'>,
+  name: string,
+  localDate: string,
+): readonly [number, number] | null {
+  const { low, high } = (settingAt(picture, name, localDate) ?? {}) as { low?: unknown; high?: unknown };
+  return typeof low === 'number' && typeof high === 'number' ? [low, high] : null;
 }

@@ -10,7 +10,10 @@ import { settingAt } from './setting-at.ts';
 import type { Batch, Moment, Picture } from './types.ts';
 
 /** The rule set that the site goes by on a day; null where it has chosen none. */
-export function ruleSetOf(picture: Picture, localDate: string): RuleSetName | null {
+export function ruleSetOf(
+  picture: Pick<Picture, 'base' | 'settings'>,
+  localDate: string,
+): RuleSetName | null {
   const name = settingAt(picture, 'rule-set', localDate);
   return RULE_SETS.find((each) => each === name) ?? null;
 }

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { ORGANIC_VESSEL, type SanitisingReason, sanitising, vectorAttraction } from '#core';
+import { RULE_SET_DATA, type SanitisingReason, sanitising, vectorAttraction } from '#core';
 import { RULE_SETS, type RuleSetName, toCelsius } from '#records';
 import published from '../../../fixtures/published/heat.json' with { type: 'json' };
 import { batchOf, daily, joiningAt, momentAt, nowAt, readingAt, turnAt } from './build.ts';
@@ -33,7 +33,7 @@ describe('published rows, at the boundary and one tenth below', () => {
     const of = (fahrenheit: number[]) =>
       sanitising(
         batchOf({ readings: daily(fahrenheit.map((f) => toCelsius(f, 'F'))) }),
-        ORGANIC_VESSEL,
+        RULE_SET_DATA['organic-vessel-3d'],
         {},
         nowAt(2),
       );
@@ -384,8 +384,10 @@ describe('properties', () => {
           const { readings, turns } = build(plan);
           const before = sanitising(batchOf({ readings, turns }), name, { counting: count }, nowAt(30));
           fc.pre(before.verdict === 'met');
+          // Over the ceiling that a rule names a reading no longer counts.
+          const ceiling = RULE_SET_DATA[name].upperCelsius ?? Number.POSITIVE_INFINITY;
           const hotter = readings.map((r, i) =>
-            i === pick % readings.length ? { ...r, celsius: [r.celsius[0]! + by] } : r,
+            i === pick % readings.length ? { ...r, celsius: [Math.min(ceiling, r.celsius[0]! + by)] } : r,
           );
           expect(
             sanitising(batchOf({ readings: hotter, turns }), name, { counting: count }, nowAt(30)).verdict,

@@ -127,6 +127,49 @@ describe('what to add', () => {
   });
 });
 
+describe('small loads and whole containers', () => {
+  const heap = mixLimits({ place: 'static-pile' });
+  test('one cart on a static pile: two barrows are about the floor, nothing is impossible', () => {
+    // 46 kg ÷ 0.53 = 86.8 L of scraps; 2 × 85 L of chips is 1.96:1, about 2:1.
+    const got = correctionFor({ parts: [scraps(46)], additions: [barrow], limits: heap });
+    expect(got).toMatchObject({ code: 'add', window: 'wide', blocked: null });
+    expect(got.add.map((one) => one.count)).toEqual([2]);
+  });
+  test('what the floor asks for may bring it under the window, inside the error: add, then squeeze', () => {
+    // 12 kg is 22.6 L and asks for 41 to 45 L of chips; one barrow is 25 kg: about 48 %, likely 34 to 60.
+    const got = correctionFor({ parts: [scraps(12)], additions: [barrow], limits: heap });
+    expect(got).toMatchObject({ code: 'add', squeeze: true });
+    expect(got.add.map((one) => one.count)).toEqual([1]);
+    expect(got.after.moisturePct!.typical).toBeLessThan(50);
+    expect(got.after.moisturePct!.high).toBeGreaterThanOrEqual(55);
+  });
+  test('of what is here without end no more can be the answer', () => {
+    const dryChips = { moisturePct: exactly(5) };
+    const got = correctionFor({
+      parts: [{ ...scraps(100), own: { moisturePct: exactly(60) } }],
+      additions: [{ ...barrow, own: dryChips }],
+      limits: heap,
+    });
+    expect(got.code).toBe('infeasible');
+    expect(got.blocked!.limits[0]).toBe('moisture-low');
+    expect(got.blocked!.wouldSolve).toBe('water');
+  });
+});
+
+test('a window that the site has set is aimed at, and never reaches over 65 %', () => {
+  expect(mixLimits({ place: 'drum', moistureBand: [45, 52] }).moisturePct).toEqual({
+    low: 45,
+    high: 52,
+    never: 65,
+    wideLow: 45,
+  });
+  expect(mixLimits({ place: 'drum', moistureBand: [60, 80] }).moisturePct.high).toBe(65);
+  const drier = mixLimits({ place: 'drum', moistureBand: [45, 52] });
+  const got = correctionFor({ parts: [scraps(150)], additions: [barrow], limits: drier });
+  expect(got.after.moisturePct!.typical).toBeLessThanOrEqual(52);
+  expect(got.add[0]!.count).toBeGreaterThan(4);
+});
+
 test('a test of the mix is no estimate: its range does not hold advice back', () => {
   const moisturePct = { typical: 63, low: 58, high: 68 };
   const got = correctionFor({

@@ -98,3 +98,31 @@ describe('the mix of the day', () => {
     expect(correction(book.picture())).toMatchObject({ code: 'infeasible', limiting: 'room' });
   });
 });
+
+describe('limits that the site has set', () => {
+  const limitsWith = (...settings: [string, unknown][]) => {
+    const book = new Book();
+    for (const [name, value] of settings)
+      book.log('2026-05-11T08:00', { kind: 'setting', name, value } as never);
+    return siteLimits(book.picture(), day, '2026-05-12T20:00:00.000Z');
+  };
+  test('its window of water and its band of C:N', () => {
+    expect(limitsWith(['mix-water', { low: 50, high: 58 }]).moisturePct).toMatchObject({ low: 50, high: 58 });
+    expect(limitsWith(['mix-cn', { low: 28, high: 35 }])).toMatchObject({ cnLow: 28, cnHigh: 35 });
+    expect(limitsWith()).toMatchObject({ cnLow: 25, cnHigh: null });
+  });
+  // 7 CFR 205.203(c)(2): 25:1 to 40:1 (seen quoted)
+  test('a rule for heat that demands a band of C:N brings it along', () => {
+    expect(limitsWith(['rule-set', 'organic-windrow-15d'])).toMatchObject({ cnLow: 25, cnHigh: 40 });
+    expect(limitsWith(['rule-set', 'vessel-3d'])).toMatchObject({ cnHigh: null });
+  });
+  test('how full is full bounds the room', () => {
+    const room = (full: number | null) => {
+      const book = new Book();
+      if (full !== null) book.log('2026-05-11T08:00', { kind: 'setting', name: 'drum-full', value: full });
+      book.log('2026-05-12T08:00', { kind: 'level', place: 'drum', fraction: 0.5 });
+      return siteLimits(book.picture(), day, '2026-05-12T12:00:00.000Z').roomLitres!;
+    };
+    expect(room(null) - room(0.6)).toBeCloseTo(0.15 * 5000, 6);
+  });
+});
