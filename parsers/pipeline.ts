@@ -1,4 +1,5 @@
 import type { Assumption, Doubt, FieldRecord, ParsedMessage, Request, Taken } from '#records';
+import { joinersBeside } from './beside-danger.ts';
 import type { ReadContext } from './context.ts';
 import { type Danger, readDanger } from './danger.ts';
 import { answerIn, onceMore } from './grammar/answers.ts';
@@ -108,7 +109,11 @@ export function readMessage(text: string, context: ReadContext): ParsedMessage {
         carried: false,
       });
   }
-  for (const sentence of direct ? [] : sentencesOf(tokens)) {
+  const beside = joinersBeside(
+    tokens,
+    danger.map(({ start, end }) => ({ a: plainAt(message, start), b: plainAt(message, end) })),
+  );
+  for (const sentence of direct ? [] : sentencesOf(tokens, beside)) {
     if (sentence.tokens.length === 0) continue;
     const from = sourceHeading(sentence);
     if (from) {
@@ -167,7 +172,7 @@ export function readMessage(text: string, context: ReadContext): ParsedMessage {
     }
   }
   const dangers = danger.filter((one) => !isOnlyNamed(one, found, text, message));
-  if (dangers.length > 0) alarm(out, found, unread, dangers, tokens, message, heading);
+  if (dangers.length > 0) alarm(out, found, unread, dangers, { tokens, ends: beside }, message, heading);
   // Whoever complained has a name that no lexicon holds: the message as a whole tells.
   if (found.length === 0 && isComplaint(text)) {
     out.records.push({ kind: 'problem', topic: 'complaint', said: message.original.trim() });
@@ -223,7 +228,7 @@ function alarm(
   found: Found[],
   unread: [number, number][],
   dangers: readonly Danger[],
-  tokens: readonly Tok[],
+  { tokens, ends }: { tokens: readonly Tok[]; ends: ReadonlySet<Tok> },
   message: Plain,
   heading: SaidDate | null,
 ): void {
@@ -235,9 +240,14 @@ function alarm(
     while (from > 0 && tokens[from - 1]!.k !== 'p') from--;
     while (to >= 0 && to < tokens.length && (tokens[to]!.a < b || tokens[to]!.k !== 'p')) to++;
     const near = from >= 0 ? tokens.slice(from, to) : [];
-    const place = near
-      .map((tok) => sense(tok, 'place') ?? (tok.n?.named ? sense(tok, 'place?') : undefined))
-      .find((one) => one !== undefined && one !== 'ambient');
+    const placeIn = (some: readonly Tok[]) =>
+      some
+        .map((tok) => sense(tok, 'place') ?? (tok.n?.named ? sense(tok, 'place?') : undefined))
+        .find((one) => one !== undefined && one !== 'ambient');
+    // `turned B and her hand is stuck in the drum`: what stands on its own side of the joining word comes first.
+    const joined = near.filter((tok) => ends.has(tok));
+    const own = near.filter((tok) => joined.every((join) => (join.a < a ? tok.a > join.a : tok.a < join.a)));
+    const place = placeIn(own) ?? placeIn(near);
     const record: FieldRecord = { kind: 'problem', topic: danger.topic, ...(place && { place }) };
     for (let k = found.length - 1; k >= 0; k--) {
       const one = found[k]!;
@@ -295,8 +305,8 @@ function readNote(message: Plain): FieldRecord | null {
 
 type Sentence = { tokens: Tok[]; asked: boolean; opens: boolean };
 
-/** Lines, and sentences within lines. */
-function sentencesOf(tokens: readonly Tok[]): Sentence[] {
+/** Lines, and sentences within lines; a joining word beside a danger ends one too. */
+function sentencesOf(tokens: readonly Tok[], ends: ReadonlySet<Tok>): Sentence[] {
   const out: Sentence[] = [];
   let current: Tok[] = [];
   let opens = true;
@@ -312,6 +322,7 @@ function sentencesOf(tokens: readonly Tok[]): Sentence[] {
     if (tok.k === 'p' && tok.s === '\n') close(false, true);
     else if (tok.k === 'p' && tok.s === '?') close(true, false);
     else if (tok.k === 'p' && (tok.s === '.' || tok.s === '!' || tok.s === ';')) close(false, false);
+    else if (ends.has(tok)) close(false, false);
     else current.push(tok);
   }
   close(false, true);

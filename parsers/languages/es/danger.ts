@@ -65,7 +65,7 @@ export const dangerEs: DangerWords = {
   story: `el ano pasado, ano pasado, hace anos, hace muchos anos, hace 10 anos, hace diez anos, hace 20 anos, hace un ano, verano pasado, invierno pasado, en la pelicula, una pelicula, la pelicula, pelicula, en las noticias, en la tele, en el libro, la serie, sone, sone que, en mi sueno, videojuego, cuando era, cuando era nino, en la novela, novela, la cancion, una cancion, documental, te acuerdas, se acuerdan, recuerdan, recuerdas, concierto, video de seguridad, platica de seguridad, charla de seguridad, curso de, capacitacion, historia, halloween, dia de muertos, disfraz, cartel de, cartel sobre, el juego`,
   food: `tostada, tostadas, asado, barbacoa, parrilla, parrillada, carne asada, cena, comida, almuerzo, desayuno, arroz, frijoles, tortillas, pastel, pizza, horno, cigarro, cigarros, cigarrillo, cigarrillos, pan, bistec, tocino, incienso, vela, velas, cafe, calorias, chimenea, campamento, cumpleanos, sol, bloqueador, chorizo, salsa, pollo, malvaviscos, puro, fumando, taquiza, tacos, vapear, estufa, churro`,
   thing: `carga, cargas, restos, desperdicios, plastico, plasticos, bolsa, bolsas, agua, temperatura, temp, sonda, termometro, aire, material, mezcla, horquilla, pala, rastrillo, tapa, puerta, porton, manguera, cubeta, cubetas, balde, baldes, barril, carretilla, carretillas, rama, ramas, palo, piedra, piedras, vidrio, metal, cuchara, cuchillo, trapo, toalla, rueda, llanta, llave, kilos, kg, libras, litros, papel, papeles, humedad, condensacion, lluvia, nieve, hielo, vapor, lombrices, moscas, rata, ratas, raton, pajaro, gato, perro, nivel, receta, astillas, nada, mas, carro, carros, carrito, carritos, bote, botes, tambor, pila, composta, hojas, pasto, paja, carton, cartones, manzana, manzanas, cafe, posos, huevos, carne, pescado, fruta, frutas, verdura, verduras, estiercol, caja, cajas, pelota, juguete, plato, cubiertos, servilletas, cuerda, alambre, mecate, lona, tarima, etiqueta, bascula, maquina, motor, banda, sensor, cable, tornillo, camion, tractor, mensaje, camion, luz, aceite, ruido, mucho, eso, esto, que, olor, aserrin, herramienta, herramientas, lampara, lectura, lecturas, grados, lote, contenido, lixiviado, moho, peso, escoba, cascaras, cascara, cebolla, tomates, papas, lechuga, calabaza, calabazas, elote, el material, todo, residuo, 1, 2, 3, 4, 5, 6, 7, 8, 9, 10`,
-  ordinary: `comi comio comimos comieron 
+  ordinary: `comi comio comimos comieron
     cuesta cuestan costo costaba orilla orillas
     queja quejan quejas quejo quejaron
     centro centros
@@ -73,18 +73,18 @@ export const dangerEs: DangerWords = {
     aforo agauja agrio aguda aguija agujal agujar ahogador ahotada ahotado alarde alaude alcaide allen
     aloque aluda alumbrada alumbre ambulante amin anasco angra anito apanalado apasto apresador
     apunalada arabo arce arcen ardea ardid ardido ardiondo arduo argen aridez ario arrapo arriendo
-    arugas asfixiar asfixica aspide atacada atacado atanco atoar atoba atolon atona atono atorar atorra
+    arugas asfixiar asfixica aspide atacada atacado atanco atoar atoba atolon atona atono atorar
     atracada atraco atranco atrapar atrasada atrasado atraso atrio atropada atropado aturada autora
     avidez ayua ayuga ayuna azuda barbar barbo baria bario barra barranco barrica barrida barrila barza
     basa bella bello bloqueo bobillo boda bofa boje bombe bombero boque borto braca bracio braco braga
     brama bramo brasar brasca brava bravo braza brezo brio brisa brizo brote bruces bruna bruno bruzos
     buen caballo cabaza cabera cabezal cabezo cabida cabido cabillo cacera cada cader cadira cado caico
     caid cajera calcina calda caldera caldo calera caleza calma camello canaula cancela candeal candeda
-    cane canela canera cangre cangro canido canuela canula carba cardial cardias cardo carea careada
+    cane canela canera cangre cangro canido canuela carba cardial cardias cardo carea careada
     careado careo carera careza cargo cariz carme carneo casera casida castilla catete cato cauda cavada
     cedo cello cerido cesion cesta chamuscar chamusco chesa cheso chiapa chipa chisa chisma chispar
     chispo chist chote chule chupe chuspa cierna cinchazo cincho cirio cloque coate cocho coco codera
-    cofto coido coito coluna comite comto concusion conde consumo convulsa convulso cope copto corada
+    cofto coido coito coluna comite comto conde consumo convulsa convulso cope copto corada
     coran coras corbe coreo corete corito corno coro corpa corpus corra corral corro corse corso cortao
     cortes corvo corzo coso cospe coste costillar costo cotilla coto cran crasa crater cresta crida
     cueita cuelmo cuemo cuerdo cuerno cuero cuervo cuesa cueslo cuestas cuida cuido cumbre cupe curto

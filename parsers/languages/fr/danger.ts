@@ -81,7 +81,7 @@ export const dangerFr: DangerWords = {
     baise baises balls barbai barbas barbat barbee barber barbes barbet barbez barbu barbue bard barde
     barge barra barrira barrot bars barye basa basas basse batte baume beas becard belle berce biaise
     biaises biloque biloquee biloques bine bines birbe bisant bistouris bitte bittee bittent bitter
-    bittes bittez blama blamas blame blames blasa blasas blazer bles blese blesee blesees bleses blessa
+    bittes bittez blama blamas blame blames blasa blasas blazer bles blessa
     blessas blessez blond bloom bloqua bloquas bloquees bloquer bloquez boesse bombe bombee bomber
     bomberas bomberons bome bond bondes bonds bonis bonnes bons bontes bonus bonzes bores bornes boude
     boues boulait boulees boulent bouler boules boxa brada bradas brai braie braies braire brais braisa
@@ -93,7 +93,7 @@ export const dangerFr: DangerWords = {
     brumant brume brumee brumees brument brumer brumes brun brune brunes brunet bruni brunit bruns brut
     brute brutes bruyant bumes burent burin burins cacheter cadra cadrera cagne cagnee cahute caid caids
     caisse calcin calcina calcinees calciner calcines calcinez calcite calera caleter caline calinee
-    calma cambe cambes camee cament camer canche candelas cane canera cannela canula capera carbonisa
+    calma cambe cambes camee cament camer canche candelas cane canera cannela capera carbonisa
     cardera cardia cardial cargo carme carmee carment carmer carte casee casera cassa cassez cassie
     caste catheters causee causse cavera cedera cents cerame cerce cesse cessee ceux charree chasse
     chassee chaude chauffa chauffee chauffer chauffes chauffez chaule chaume chauve chenille chevaux
@@ -102,13 +102,13 @@ export const dangerFr: DangerWords = {
     clames classe classee clavarda clisse cloque cloquee cloques coasse coassee coco codera cogna
     cognees cogner cognes cognez coinca coincas coincera coincez coins coite coites collapsus collasses
     collet colonie colonnes combe comite comte comtes concusse concusses conde cone cones conge conne
-    consuma consumee consumer consumes consumez contes convulsa convulsee convulser convulses convulsez
+    consuma consumee consumer consumes consumez contes convulsa convulser convulses convulsez
     cops copte coptes coran corne cornee corpus corral cors corse cortex cossee cotas cotee cotees coter
     cotez coties cotis cotonne cotte cottes couda coudee coudes coudez couds coule coupa coupees couple
     couplee coure courte couse coutee coutes couvee couvert couverte crabe craie crama cramant crambe
     cramera cramez crampe crampee crampent cramper cramse cramsee cramsent cramser cran cranee cranent
     craner cranes cranez crans crante crase crasse crassee cremee crement cremer crene crime crispa
-    crispas crisse croule croulee croupe crument cuestas cuise cuises cuisses cygne daignait daigne
+    crispas crisse croule croulee croupe crument cuestas cuisses cygne daignait daigne
     daignent daigner daignes datte decis deco decours decrite dedis dedit dedite dedits defaille
     defaillie defaillir defaillis defaillit defi defia defie defis defit delirions demi demie demies
     demise demit denis dent dente dentes derida deridas dermite detenu detenue devis diene diete dietes
@@ -117,19 +117,19 @@ export const dangerFr: DangerWords = {
     echauffe ecoule ecoulee ecrasa ecrasez ecroue ecrouee ecrouie ecroula ecroulees ecrouler ecroules
     ecroulez ecroute ecroutee ecuisse effondra effondrer effondres effondrez egaille egailles egorge
     elbot embase embraie embrasa embrasees embraser embrases embrasez embrasse embrassee embraye
-    embrayee embuer emergence emier emis emmela emmelees emmeles emmenee enfermees enfermez enferres
-    enflamma enflammer enflammes enflammez enfuie enfuma enfumer enfumes enfumez enfute enfutee enfutees
+    embrayee embuer emergence emier emis emmela emmelees emmeles emmenee enfermez enferres
+    enflamma enflammer enflammes enflammez enfuie enfuma enfumer enfumez enfute enfutee enfutees
     enraille enraillee ensevelir ensevelis ensevelit entailla entailler entailles entaillez epanoui
     epanouie epanouis epaula epaulee epauler epaules epaulez eperdu epeule epince epincee epine eprise
-    equille equilles espada etincele etincelee etinceles etoffe etouffa etrange etrangla etranglee
+    equille equilles espada etoffe etouffa etrange etrangla
     etrangler etrangles etranglez eues eumes evanouies evanouir evanouit eventre explore explores
-    explosa explosee explosez expose facturee fade fadera faires faits falaise falaises fallu fame famee
+    explosa explosez expose facturee fade fadera faires faits falaise falaises fallu fame famee
     famees fames fasse faxe feints felames fendu fendue fente ferrite feule feus fiames fibres fiee
     fiees fientes fier fieres fiers fies fifres figer figes filames fimes fines firmes fixes flakes
     flamba flambant flambas flambee flamber flambes flambez flamine flana flanas flane flanes flemme
     flood flot fluames folle fonda fonde fondee fondre fonds fondues fondus forci fores forge fouie
     foula fracturai fracturas fracturat fracturer fractures fracturez fraise fraises framee freinte
-    frene fret frete frette fuient fuisse fulls fumai fumais fumantes fumants fumat fumerolle fumet
+    frene fret frete frette fuient fuisse fulls fumai fumais fumantes fumants fumat fumet
     fumets fumez furent fusaient fusait fusant fusante fusee fusees fusent fuses futee futees futile
     fuyaient fuyait fuyant fuyante galette gambe gambes gargantua gargot garrots gatte gemis genoux
     gents gerce gille gisait gisante gisants gisent gitant glissa gnou godilla gomme gond gonfla gonflee
@@ -147,13 +147,13 @@ export const dangerFr: DangerWords = {
     malaisees malavise malins maltaise maltaises mandibule manes mangle mania maniat manitou mans mare
     maree marees mares margea marins masse massee matins matte media medit medoc meringue meringues
     millet mince mires misant moche moco moins molle molles mollets mollit mord mordis mordit mords
-    mordues mordus morgue morio morue moule mout mumes mutila mutilee mutiler mutiles mutilez mutine
+    mordues mordus morgue morio morue moule mout mumes mutila mutiler mutiles mutilez mutine
     mutite mutule nain nappe nappee nasse natta nattee natter nattes nattez nette noircies noircir
     noircis noircit nomade nombre nomme nones noyades nument occident ombre omis omit opine oreiller
     oreilles orge ormille orseille oseille otes ouisse ouvertes overdoses palmai palmas palmat palme
     palpa pama pame pana panca panka panna pansa pareo pareos parme patte pauma paumee paumer paumes
     paumez pecha pendu perca percer perces percez percu perdis perdit perds perdus perlon perron persan
-    personnel personnes peson pieces piegea piegeas piegees pieger piegez pierra pierras piete pietee
+    personnel personnes peson pieces piegea piegeas pieger piegez pierra pierras piete pietee
     pietes pieze pige pigee pigees piges pilla pinca pincees pincer pinces pincez pinne pinnes pinte
     pintee pionce pioncee pires plaide plisse ploque ploquee ploques plume pogne poignard poignarda
     poignards poigne poignent poignes poignets poignez poignit poise poitrines pommiers pompiere
@@ -163,7 +163,7 @@ export const dangerFr: DangerWords = {
     remis renferme renfermee renfermes renflamme resale retend retende retendu retendue retente retenues
     retenus reussi reussie rhumb ridez rince rincee rires rodailla rogne rognee rond ronfle rotes
     rouilla roule round rousse roussies roussin roussir roussis roussit rousti roustie rouvert rouverte
-    rutile sagine saigna saignai saignais saignas saignat saignee saignees saignera saigneur saignez
+    rutile saigna saignai saignais saignas saignat saignee saignera saigneur saignez
     saine sainement saines saints sandre sangla sangle sanza sapine sasse sassee satrape scala scalde
     scalpa scalpe scalpee scalpees scalper scalpes scalpez scalps scull secouas secoues secoure secoures
     secourt secouru secourus sectionna sejours semis seringa seringas seringua seringuas seringuee
@@ -176,7 +176,7 @@ export const dangerFr: DangerWords = {
     tournique trabe tract trait trame tramee trament tramer trappes trapu treille trente trille trillee
     tritura triture trombe tumes unanime urane urgentes utile vendre venere ventaille vente ventee
     venter ventres ventru ventrue vents vertie verties vertigo vertimes vertites vestige vestiges veux
-    victimai victimais victimat victimee victimees victimer victimez vidage videz vinage virage vire
+    victimai victimais victimat victimee victimer victimez vidage videz vinage virage vire
     vires visages visant visnage vissage voit volis vomer vomie vomies vomira vomites votes vrille
     vrillee whist yasse yassee zappee zones`,
   slips: `blesser=blesse, bloquer=bloque, accrocher=accroche, ecraser=ecrase, evanouir=evanoui, bloké=bloque, blok=bloque, koincé=coince, koince=coince, feux=feux, coinser=coince, coinsé=coince, coinse=coince, coinsee=coincee, dant=dans, dan=dans, ds=dans, dns=dans, cigne=saigne, seigne=saigne, segne=saigne, saingne=saigne, sigrne=saigne, tanbour=tambour, tambou=tambour, tamboure=tambour, tembour=tambour, fumer=fumer, fumé=fume, fummee=fumee, fumé2=fumee, secour=secours, scours=secours, ségne=saigne, seingue=seringue, serinque=seringue, serringue=seringue, cerringue=seringue, ceringue=seringue, qqn=qqun, kkun=qqun, kelkun=qqun, qlqun=qqun, qlqn=qqun, quelqun=qqun, aidé=aide, jai=j ai, jme=je me, jsuis=je suis, chui=je suis, chuis=je suis, jsui=je suis, ces=ces, cest=c est, sest=s est, ses=ses, yaun=y a un, yadu=y a du, yadela=y a de la, yaqqun=y a qqun, mains=mains, mian=main, mainn=main, bra=bras, brsa=bras, doit=doit, doight=doigt, doigs=doigts, doigst=doigts, doight=doigt, jambbe=jambe, ecraze=ecrase, ecrasse=ecrase, gazz=gaz, inçendie=incendie, insendie=incendie, incendi=incendie, incandie=incendie, flames=flammes, flame=flamme, pompié=pompiers, ponpiers=pompiers, ponpier=pompiers, sa=sa, brulle=brule, brull=brule, brullé=brule, brulai=brule`,
