@@ -1,5 +1,6 @@
 import type { Assumption, Doubt, FieldRecord, Request } from '#records';
 import type { ReadContext } from './context.ts';
+import type { Plain } from './text.ts';
 import { sense, type Tok } from './tokens.ts';
 
 /** What has been settled by the pieces already read: later pieces may lean on it. */
@@ -16,6 +17,8 @@ export type Item =
   | { request: Request };
 
 export type Scope = {
+  /** What the tokens point into, for the few that keep the writer's own words. */
+  message: Plain;
   context: ReadContext;
   carry: Carry;
   asked: boolean;

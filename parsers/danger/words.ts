@@ -136,3 +136,21 @@ export function cutWords(text: string): Word[] {
   }
   return words;
 }
+
+/** What kind of emergency it is; `other` is gas or a bare cry for help. */
+export type DangerTopic = 'injury' | 'smoke' | 'sharps' | 'other';
+
+/** What was said of the emergency. */
+export type DangerWhat =
+  | 'caught'
+  | 'inside-drum'
+  | 'hurt'
+  | 'reaching-in'
+  | 'unwell'
+  | 'fire'
+  | 'smoke'
+  | 'burnt-smell'
+  | 'needle'
+  | 'pricked'
+  | 'gas'
+  | 'help';

@@ -1,6 +1,7 @@
 import { type FieldRecord, isMassUnit, type Request, toKg } from '#records';
 import type { ReadContext } from '../context.ts';
 import { bare, type Item, isSoft, placesOf, take, tidy } from '../reading.ts';
+import type { Plain } from '../text.ts';
 import type { Tok } from '../tokens.ts';
 import { sliceOfTokens } from './words.ts';
 
@@ -25,13 +26,13 @@ const SHORT = [
 ];
 
 /** A short message that answers what was asked: a number, `yes`, `the first`, `net`, `F`, a place. */
-export function answerIn(tokens: readonly Tok[], context: ReadContext): Item[] | null {
+export function answerIn(message: Plain, tokens: readonly Tok[], context: ReadContext): Item[] | null {
   const question = context.book?.openQuestion;
   const told = tokens.filter((tok) => !isSoft(tok) && tok.s !== '.' && tok.s !== '!');
   if (!question || told.length === 0 || told.length > 6) return null;
   if (told.some((tok) => tok.s === '\n' || tok.s === '?')) return null;
   const to = (value: string): Item[] => [{ request: { request: 'answer', to: value } as Request }];
-  const typed = sliceOfTokens(told).trim();
+  const typed = sliceOfTokens(message, told).trim();
   if (question.about === 'doubt') {
     const scale = /^(?:°|º)?\s*([cf])$/i.exec(typed);
     if (scale && question.doubt.why === 'which-unit')

@@ -2,6 +2,7 @@
 import type { FieldRecord } from '#records';
 import { drop } from '../plausible.ts';
 import { bare, type Reader, take } from '../reading.ts';
+import type { Plain } from '../text.ts';
 import { sense, type Tok } from '../tokens.ts';
 import { amountOf, plainAmount } from './amounts.ts';
 import { SIZES } from './between.ts';
@@ -56,7 +57,7 @@ export const rejected: Reader = {
   on: ['reject'],
   read(tokens, scope) {
     const first = tokens.findIndex((tok) => sense(tok, 'reject') !== undefined);
-    const cut = reasonAt(tokens, first);
+    const cut = reasonAt(scope.message, tokens, first);
     const slots = take(tokens.slice(0, cut?.from ?? tokens.length), SLOTS_5);
     if (!slots || scope.asked) return null;
     const amount = amountOf(slots, scope, slots.get('source').length > 0);
@@ -78,7 +79,11 @@ export const rejected: Reader = {
 };
 
 /** Why a load was sent back: everything behind `full of`, `because`, a comma or a dash after the load. */
-function reasonAt(tokens: readonly Tok[], verb: number): { from: number; reason: string } | null {
+function reasonAt(
+  message: Plain,
+  tokens: readonly Tok[],
+  verb: number,
+): { from: number; reason: string } | null {
   for (let k = Math.max(verb, 0) + 1; k < tokens.length; k++) {
     const why = sense(tokens[k], 'because') !== undefined;
     const comma =
@@ -96,7 +101,7 @@ function reasonAt(tokens: readonly Tok[], verb: number): { from: number; reason:
     if (words.some((word) => word.k === 'n' && word.n!.unit !== null)) continue;
     return {
       from: k,
-      reason: sliceOfTokens(words).trim(),
+      reason: sliceOfTokens(message, words).trim(),
     };
   }
   return null;

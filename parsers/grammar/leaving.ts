@@ -124,8 +124,7 @@ function destination(tokens: readonly Tok[], scope: Scope): { to: string; rest: 
       )
     )
       return null;
-    void scope;
-    return { to: sliceOfTokens(words), rest: [...tokens.slice(0, verb ? k + 1 : k)] };
+    return { to: sliceOfTokens(scope.message, words), rest: [...tokens.slice(0, verb ? k + 1 : k)] };
   }
   return null;
 }

@@ -146,9 +146,9 @@ const targetOf: Part = (tokens) => {
 };
 
 const ZONE = /([A-Za-z]+(?:_[A-Za-z]+)*(?:\/[A-Za-z_+\-0-9]+)+|UTC|GMT)/;
-const zoneOf: Part = (tokens) => {
+const zoneOf: Part = (tokens, scope) => {
   if (!has(tokens, 'time-zone')) return null;
-  const typed = sliceOfTokens(tokens);
+  const typed = sliceOfTokens(scope.message, tokens);
   const zone = ZONE.exec(typed)?.[1];
   return zone ? set('time-zone', zone) : null;
 };
@@ -161,10 +161,10 @@ const orderOf: Part = (tokens) => {
 };
 
 const CLOCK = /(\d{1,2})(?:[:h.](\d{2}))?\s*(am|pm)?/i;
-const summaryOf: Part = (tokens, _scope, commanded) => {
+const summaryOf: Part = (tokens, scope, commanded) => {
   const which = has(tokens, 'summary') ? 'summary' : has(tokens, 'morning') ? 'morning' : null;
   if (!which || !commanded) return null;
-  const typed = sliceOfTokens(tokens);
+  const typed = sliceOfTokens(scope.message, tokens);
   const weekday = tokens.map((tok) => sense(tok, 'weekday') ?? weekdayIn(tok.s)).find((v) => v !== undefined);
   const from = tokens.findIndex((tok) => named(tok).includes(which));
   const tail = typed.slice(Math.max(0, tokens[from]!.b - tokens[0]!.a));
@@ -240,9 +240,9 @@ const recipeOf: Part = (tokens) => {
   return set('recipe', { chips, food: scraps, by });
 };
 
-const ruleSetOf: Part = (tokens) => {
+const ruleSetOf: Part = (tokens, scope) => {
   if (!has(tokens, 'rule-set')) return null;
-  const typed = sliceOfTokens(tokens).toLowerCase();
+  const typed = sliceOfTokens(scope.message, tokens).toLowerCase();
   // `organic-vessel-3d` holds `vessel-3d`: the longest name that was said.
   const rule = RULE_SETS.filter((name) => typed.includes(name)).sort((a, b) => b.length - a.length)[0];
   return rule ? set('rule-set', rule) : null;
@@ -271,7 +271,7 @@ const safetyOf: Part = (tokens, scope, commanded) => {
     rest = rest.slice(1);
   const opens = !scope.prevTok || scope.prevTok.k === 'p';
   if (rest.length === 0 || (!commanded && !(marked && at === 0 && opens))) return null;
-  return set(name, sliceOfTokens(rest));
+  return set(name, sliceOfTokens(scope.message, rest));
 };
 
 const acceptsOf: Part = (tokens, scope) => {
@@ -335,9 +335,10 @@ const SPAN_DAYS: readonly [RegExp, number][] = [
   [/^(?:years?|ans?|annees?|anos?)$/, 365],
 ];
 /** `set keep messages 2 years`: in days. */
-const keepMessagesOf: Part = (tokens, _scope, commanded) => {
+const keepMessagesOf: Part = (tokens, scope, commanded) => {
   if (!has(tokens, 'keep-messages') || !commanded) return null;
-  const [, count, word = ''] = /(\d{1,5})\s*([^\s\d]+)?\s*$/.exec(plain(sliceOfTokens(tokens)).text) ?? [];
+  const [, count, word = ''] =
+    /(\d{1,5})\s*([^\s\d]+)?\s*$/.exec(plain(sliceOfTokens(scope.message, tokens)).text) ?? [];
   const days = SPAN_DAYS.find(([pattern]) => pattern.test(word))?.[1];
   return count && days ? set('keep-messages', Number(count) * days) : null;
 };

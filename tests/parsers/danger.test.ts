@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { readDanger } from '../../parsers/danger.ts';
+import { readDanger } from '../../parsers/danger/index.ts';
 
 type DangerCase = { text: string; dangers: { topic: string; what: string; said: string }[] };
 

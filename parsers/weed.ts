@@ -1,0 +1,119 @@
+// Which readings stand: not those in talk, denial, intention or a question.
+import { isSoft } from './reading.ts';
+import type { Reading } from './runs.ts';
+import { sense, type Tok } from './tokens.ts';
+
+/** A stretch between commas, with what no reader took. */
+type Chunk = { a: number; b: number; left: number[] };
+
+/** Words that turn what stands behind them into no entry: denied, meant, conditional, asked, heard, paid. */
+const GATES = ['neg', 'intent', 'cond', 'ask', 'hearsay', 'money'] as const;
+
+const gates = (tok: Tok) => tok.k === 'w' && GATES.some((cls) => sense(tok, cls) !== undefined);
+
+const trivial = (tok: Tok) =>
+  tok.k === 'd' ||
+  isSoft(tok) ||
+  (tok.k === 'w' &&
+    tok.senses.some(
+      (s) =>
+        s.cls === 'fill' ||
+        s.cls === 'prep' ||
+        s.cls === 'and' ||
+        s.cls === 'article' ||
+        s.cls === 'greet' ||
+        s.cls === 'next',
+    ));
+
+/** Denial and condition count even where the word is also a filler in another language. */
+const strictGate = (tok: Tok) =>
+  gates(tok) &&
+  !tok.senses.some((s) => s.cls === 'prep' || s.cls === 'and' || s.cls === 'article' || s.cls === 'fill');
+
+/** What parts the stretches of a sentence. */
+export const parts = (tok: Tok) =>
+  (tok.k === 'p' &&
+    (tok.s === ',' ||
+      tok.s === ';' ||
+      tok.s === '+' ||
+      tok.s === '.' ||
+      tok.s === '!' ||
+      tok.s === '(' ||
+      tok.s === ')')) ||
+  sense(tok, 'next') !== undefined ||
+  (tok.k === 'p' && tok.s === '-' && !tok.glued);
+
+/** A sentence read: its tokens, what stands, and what each stretch left unread. */
+export type SentenceResult = { tokens: readonly Tok[]; readings: Reading[]; chunks: Chunk[] };
+
+/** Marks what each stretch between commas left unread, and drops readings that stand in such company. */
+export function weed(tokens: readonly Tok[], readings: readonly Reading[]): SentenceResult {
+  const taken = new Uint8Array(tokens.length);
+  for (const reading of readings) taken.fill(1, reading.a, reading.b);
+  const chunks: Chunk[] = [];
+  let a = 0;
+  const head = headBefore(tokens, readings);
+  for (let k = 0; k <= tokens.length; k++) {
+    if (k < tokens.length && !((parts(tokens[k]!) || k === head) && !taken[k])) continue;
+    const left: number[] = [];
+    for (let j = a; j < k; j++)
+      if (!taken[j] && (!trivial(tokens[j]!) || strictGate(tokens[j]!))) left.push(j);
+    if (k > a) chunks.push({ a, b: k, left });
+    a = k + 1;
+  }
+  const conditional = tokens.some((tok, k) => !taken[k] && sense(tok, 'cond') !== undefined);
+  const kept = readings.filter((reading) => {
+    // `on est allés à la plage, 30 degrés`: a reading that lacks its place is asked about only where all is trade.
+    const homeless = reading.items.every((item) => 'doubt' in item && item.doubt.why === 'no-place');
+    if (homeless && chunks.some((chunk) => chunk.left.length > 0)) return false;
+    if (reading.items.every((item) => 'request' in item)) return stands(reading, chunks, tokens, true);
+    if (conditional) return false;
+    return stands(reading, chunks, tokens, false);
+  });
+  if (kept.length < readings.length) {
+    // What was dropped is unread.
+    const dropped = readings.filter((reading) => !kept.includes(reading));
+    for (const reading of dropped) {
+      const chunk = chunks.find((one) => reading.a >= one.a && reading.a < one.b);
+      if (chunk && chunk.left.length === 0) chunk.left.push(reading.a);
+    }
+  }
+  return { tokens, readings: kept, chunks };
+}
+
+/**
+ * `went round with the probe: A 51, B 58`: where the colon stands behind words that announce what follows, or -1.
+ * They hold no figure, deny and ask nothing, and several entries follow.
+ */
+function headBefore(tokens: readonly Tok[], readings: readonly Reading[]): number {
+  const colon = tokens.findIndex((tok) => tok.k === 'p' && tok.s === ':');
+  const head = tokens.slice(0, Math.max(colon, 0));
+  if (head.length === 0 || head.length > 10 || head.some((tok) => tok.k !== 'w' || gates(tok))) return -1;
+  const entries = readings.filter((reading) => reading.items.every((item) => 'record' in item));
+  return entries.length >= 2 && readings.every((reading) => reading.a > colon) ? colon : -1;
+}
+
+/** Whether a reading stands although its stretch holds words nobody took. */
+function stands(
+  reading: Reading,
+  chunks: readonly Chunk[],
+  tokens: readonly Tok[],
+  request: boolean,
+): boolean {
+  for (const chunk of chunks) {
+    if (reading.b <= chunk.a || reading.a >= chunk.b || chunk.left.length === 0) continue;
+    const gateBefore = chunk.left.some((k) => k < reading.a && gates(tokens[k]!));
+    if (gateBefore) return false;
+    // `swept and didn't lock the gate`: what stands before the `and` is done.
+    const after = chunk.left.filter((k) => k >= reading.b);
+    const beforeIt = chunk.left.filter((k) => k < reading.a);
+    if (beforeIt.length > 0) return false;
+    const firstAfter = after[0];
+    if (firstAfter !== undefined) {
+      let linked = false;
+      for (let k = reading.b; k < firstAfter; k++) if (sense(tokens[k], 'and') !== undefined) linked = true;
+      if (!linked || request) return false;
+    }
+  }
+  return true;
+}
