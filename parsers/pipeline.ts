@@ -135,7 +135,8 @@ export function readMessage(text: string, context: ReadContext): ParsedMessage {
       }
       for (const item of reading.items) {
         const [a, b] = edges(reading, read);
-        const date = own ?? heading;
+        const day = 'day' in item ? (item.day?.date?.span as SaidDate | undefined) : undefined;
+        const date = day ?? own ?? heading;
         if ('record' in item && item.record.kind !== 'weather' && date?.future) {
           // What is dated ahead has not happened: a plan, no entry.
           unread.push([a, b]);

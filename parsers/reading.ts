@@ -10,10 +10,10 @@ export type Carry = {
   source: string | null;
 };
 
-/** One thing a reader found: a record, a doubt or a request. */
+/** One thing a reader found: a record, a doubt or a request; `day` where it has a date other than its run's. */
 export type Item =
-  | { record: FieldRecord; assumed?: Assumption[]; typed?: string | null }
-  | { doubt: Doubt }
+  | { record: FieldRecord; assumed?: Assumption[]; typed?: string | null; day?: Tok }
+  | { doubt: Doubt; day?: Tok }
   | { request: Request };
 
 export type Scope = {

@@ -1,5 +1,6 @@
 // Runs of a sentence that a reader takes whole, from left to right, the longest first.
 import { READERS, REQUEST_READERS } from './grammar/index.ts';
+import { placeOpensNext } from './next-place.ts';
 import { type Carry, type Item, isSoft, type Scope } from './reading.ts';
 import { sense, type Tok } from './tokens.ts';
 import { parts } from './weed.ts';
@@ -110,6 +111,7 @@ export function readRuns(
       if (!endsWell(tokens, i, j)) continue;
       const last = tokens[j - 1]!;
       if (j < tokens.length && (isSoft(last) || (last.k === 'd' && datesNext(tokens, i, j)))) continue;
+      if (placeOpensNext(tokens, i, j)) continue;
       const run = i === 0 && j === tokens.length ? tokens : tokens.slice(i, j);
       // `monday cart 58 tuesday | cart 61`: a second date opens what comes next.
       if (last.k === 'd' && opensMore(tokens[j]) && run.some((tok) => tok.k === 'd' && tok !== last))

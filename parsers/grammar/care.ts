@@ -81,6 +81,8 @@ export const turning: Reader = {
   rule: 'turning',
   on: ['turn'],
   read(tokens, scope) {
+    const days = turnedByDay(tokens, scope);
+    if (days) return days;
     const whole = tokens.some((tok) => ['all', 'both', 'many'].some((cls) => sense(tok, cls) !== undefined));
     const slots = take(gaveTurn(tokens), [
       'turn',
@@ -127,6 +129,29 @@ export const turning: Reader = {
     return forEachPlace(slots, scope, (pile) => ({ kind: 'turning', pile }));
   },
 };
+
+const namesPlace = (tok: Tok) => sense(tok, 'place') !== undefined || sense(tok, 'place?') !== undefined;
+
+/** `turned A monday, B tuesday`: one doing, each pile with its own day. */
+function turnedByDay(tokens: readonly Tok[], scope: Scope): Item[] | null {
+  const days = tokens.flatMap((tok, k) => (tok.k === 'd' ? [k] : []));
+  if (days.length < 2) return null;
+  const doing = tokens.find((tok) => sense(tok, 'turn') !== undefined);
+  const firstPlace = tokens.findIndex(namesPlace);
+  if (!doing || firstPlace < 0) return null;
+  const dayLast = firstPlace < days[0]!;
+  const items: Item[] = [];
+  for (const [n, at] of days.entries()) {
+    const from = dayLast ? (days[n - 1] ?? -1) + 1 : at + 1;
+    const to = dayLast ? at : (days[n + 1] ?? tokens.length);
+    const piece = tokens.slice(from, to);
+    if (!piece.some(namesPlace)) return null;
+    const read = turning.read(piece.includes(doing) ? piece : [doing, ...piece], { ...scope });
+    if (!read) return null;
+    items.push(...read.map((item) => ({ ...item, day: tokens[at]! })));
+  }
+  return items;
+}
 
 export const cover: Reader = {
   rule: 'cover',
@@ -247,7 +272,7 @@ function twoCovers(tokens: readonly Tok[], scope: Scope): Item[] | null {
     if (!placesIn(first) || !placesIn(second) || !signed(first) || !signed(second)) continue;
     const layer = first.find((tok) => sense(tok, 'layer') !== undefined);
     const own = second.some((tok) =>
-      ['cover', 'uncover', 'layer'].some((cls) => sense(tok, cls) !== undefined),
+      ['cover', 'uncover', 'layer', 'material'].some((cls) => sense(tok, cls) !== undefined),
     );
     if (!own && !layer) continue;
     const one = cover.read(first, scope);

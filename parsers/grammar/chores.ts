@@ -56,13 +56,9 @@ export const chore: Reader = {
       });
       return [{ record: record as FieldRecord, typed: amount.typed }];
     }
-    const washedContainers = slots.get('washed').length > 0 && slots.get('container').length === 1;
-    if (
-      washedContainers
-        ? slots.nums.some((tok) => tok.n!.unit !== null)
-        : slots.nums.length > 0 || slots.get('container').length > 0
-    )
-      return null;
+    const washed =
+      slots.get('washed').length > 0 || slots.get('chore').some((tok) => WASHES.has(sense(tok, 'chore')!));
+    if (washed ? !countsOnly(slots) : slots.nums.length + slots.get('container').length > 0) return null;
     if (slots.get('water').length > 0) {
       if (chores.length > 0) return null;
       if (places.some((place) => place === 'ambient' || place === 'floor' || place === 'lift')) return null;
@@ -77,41 +73,48 @@ export const chore: Reader = {
         record: bare({ kind: 'chore' as const, chore: 'watered', place }) as FieldRecord,
       }));
     }
-    if (
-      slots.get('washed').length === 1 &&
-      chores.length === 0 &&
-      slots.get('machine').length + slots.get('fan').length === 0
-    ) {
-      const what = places.includes('lift')
-        ? 'wash-lift'
-        : slots.get('tools').length > 0
-          ? 'clean-tools'
-          : washedContainers
-            ? 'wash-containers'
-            : null;
-      return what ? [{ record: { kind: 'chore', chore: what } }] : null;
-    }
-    if (chores.length === 1) {
-      const place = places.find(
-        (one) =>
-          !(chores[0] === 'wash-lift' && one === 'lift') && !(chores[0] === 'sweep' && one === 'floor'),
-      );
-      return [
-        {
-          record: bare({
-            kind: 'chore' as const,
-            chore: chores[0]!,
-            place:
-              chores[0] === 'inspect' || chores[0] === 'clean-spill' || chores[0] === 'sweep'
-                ? place
-                : undefined,
-          }) as FieldRecord,
-        },
-      ];
-    }
-    return null;
+    const done = doneIn(slots);
+    if (done.length === 0 || (slots.get('washed').length > 0 && !done.some((one) => WASHES.has(one))))
+      return null;
+    const place = places.find((one) => !(done.includes('wash-lift') && one === 'lift') && one !== 'floor');
+    if (done.length > 1) return place ? null : done.map((one) => ({ record: { kind: 'chore', chore: one } }));
+    const only = done[0]!;
+    return [
+      { record: bare({ kind: 'chore' as const, chore: only, place: PLACED.has(only) ? place : undefined }) },
+    ];
   },
 };
+
+/** Figures that only count the containers behind them. */
+const countsOnly = (slots: Slots) =>
+  slots.all.every(
+    (one, k) =>
+      one.cls !== 'n' ||
+      (one.tok.n!.unit === null &&
+        Number.isInteger(one.tok.n!.value) &&
+        slots.all.slice(k + 1).find((next) => next.cls !== 'fill')?.cls === 'container'),
+  );
+
+const WASHES = new Set(['wash-lift', 'wash-containers', 'clean-tools']);
+/** Jobs that are done at some place of the site. */
+const PLACED = new Set(['inspect', 'clean-spill', 'sweep']);
+
+/** The jobs of a run in the order said, each once: `washed 4 carts and the lift` are two. */
+function doneIn(slots: Slots): string[] {
+  const out: string[] = [];
+  const add = (one: string) => !out.includes(one) && out.push(one);
+  const washing =
+    slots.get('washed').length > 0 || slots.get('chore').some((tok) => WASHES.has(sense(tok, 'chore')!));
+  const dry = slots.get('machine').length + slots.get('fan').length > 0;
+  for (const { cls, tok } of slots.all) {
+    if (cls === 'chore') add(sense(tok, 'chore')!);
+    else if (!washing || dry) continue;
+    else if (cls === 'place' && sense(tok, 'place') === 'lift') add('wash-lift');
+    else if (cls === 'tools') add('clean-tools');
+    else if (cls === 'container') add('wash-containers');
+  }
+  return out;
+}
 
 function readsAgainst(nums: readonly Tok[], named: string, weight: boolean, scope: Scope): Item[] | null {
   const figures = nums.map((tok) => tok.n!);
