@@ -1,4 +1,4 @@
-import { type FieldRecord, isMassUnit, type Request, toKg } from '#records';
+import { type FieldRecord, isMassUnit, type Request, toCelsius, toKg } from '#records';
 import type { ReadContext } from '../context.ts';
 import { bare, type Item, isSoft, placesOf, take, tidy } from '../reading.ts';
 import type { Plain } from '../text.ts';
@@ -48,7 +48,10 @@ export function answerIn(message: Plain, tokens: readonly Tok[], context: ReadCo
       : null;
   if (question.about === 'ambient') {
     const degrees = n && (n.unit === null || n.unit === 'C' || n.unit === 'F' || n.unit === 'deg');
-    return degrees && placesOf(slots).length === 0 ? to(typed) : null;
+    const unit = n?.unit === 'C' || n?.unit === 'F' ? n.unit : context.units.temperature;
+    // What no air can be answers something else.
+    const isAir = degrees && Math.abs(toCelsius(n.value, unit)) <= 50;
+    return isAir && placesOf(slots).length === 0 ? to(typed) : null;
   }
   if (question.about === 'new-pile')
     return slots.get('yes').length > 0 ? to('yes') : slots.get('noans').length > 0 ? to('no') : null;

@@ -10,19 +10,24 @@ import { say } from './say.ts';
 import { settingsOf } from './settings-of.ts';
 import { mayUndo } from './undo.ts';
 
-/** Writes `record` in the place of an older line and says so. */
-function replace(draft: Draft, old: Entry, record: FieldRecord, typed: string | null = null): Entry {
-  const entry = draft.add(record, {
-    voids: [old.number],
-    typed: typed ?? old.typed,
-    // Where the day did not change the line keeps its moment, so that its place in the book does not.
-    ...(record.when === (old.record as { when?: string }).when ? { happenedAt: old.happenedAt } : {}),
+type Change = { old: Entry; record: FieldRecord; typed?: string | null };
+
+/** Writes each record in the place of its older line and says so. */
+function replace(draft: Draft, changes: readonly Change[]): void {
+  const written = changes.map(({ old, record, typed }) => {
+    const entry = draft.add(record, {
+      voids: [old.number],
+      typed: typed ?? old.typed,
+      // Where the day did not change the line keeps its moment, so that its place in the book does not.
+      ...(record.when === (old.record as { when?: string }).when ? { happenedAt: old.happenedAt } : {}),
+    });
+    draft.lines.push([...entryLine(draft, entry), say('part-replaces', { old: { entry: old.number } })]);
+    return entry;
   });
-  draft.lines.push([...entryLine(draft, entry), say('part-replaces', { old: { entry: old.number } })]);
-  rememberLast(draft, [entry.number]);
-  offerUndo(draft, [entry.number]);
-  draft.lines.push(...matters(draft, [entry]));
-  return entry;
+  const numbers = written.map((entry) => entry.number);
+  rememberLast(draft, numbers);
+  offerUndo(draft, numbers);
+  draft.lines.push(...matters(draft, written));
 }
 
 /** An amended value passes the same bounds as one that is said for the first time: degrees of a place, a cart's weight. */
@@ -52,7 +57,7 @@ export function amend(draft: Draft, request: Request): void {
         draft.lines.push(say('not-yours', { entry: { entry: entry.number } }));
         return;
       }
-      replace(draft, entry, checked.data, String(to));
+      replace(draft, [{ old: entry, record: checked.data, typed: String(to) }]);
       return;
     }
   }
@@ -84,6 +89,13 @@ function amendable(draft: Draft, request: Request): Entry[] {
 }
 
 const NUMBER = /^[*]?\s*(-?\d+(?:[.,]\d+)?)/;
+const DATE = /^\d{4}-\d{2}-\d{2}/;
+/** A number and its unit and nothing else: `12 may` is a day, `12 people came` is talk. */
+const NUMBER_ALONE =
+  /^[*]?\s*-?\d+(?:[.,]\d+)?\s*(?:kgs?|kilos?|lbs?|pounds?|livres?|libras?|#|[°º]?\s*[cf]|l|gal|%|cm|in)?\s*[.!]?$/iu;
+/** What an answer that puts something right may begin with, in the languages of the crews. */
+const IT_WAS =
+  /^(?:(?:it|that|this)\s+)?(?:was|is)\s+|^(?:c['’]|ça\s+|ca\s+)?(?:était|etait|est)\s+|^(?:eso\s+)?(?:fue|era|es)\s+/iu;
 
 /** The record with the wrong value replaced; null where this record does not hold what was said to be wrong. */
 function amended(
@@ -92,7 +104,7 @@ function amended(
   from: string | number | null,
   to: string | number,
 ): Record<string, unknown> | null {
-  const toNumber = asNumber(to);
+  const toNumber = DATE.test(String(to)) ? null : asNumber(to);
   if (toNumber === null) return amendedWord(record, from === null ? null : String(from), String(to));
   const fromNumber = from === null ? null : asNumber(from);
   const { units } = settingsOf(draft.picture(), draft.today);
@@ -123,7 +135,7 @@ function amended(
 
 function amendedWord(record: FieldRecord, from: string | null, to: string): Record<string, unknown> | null {
   if (to === 'net' || to === 'gross') return 'basis' in record ? { ...record, basis: to } : null;
-  if (/^\d{4}-\d{2}-\d{2}/.test(to)) return { ...record, when: to };
+  if (DATE.test(to)) return { ...record, when: to };
   for (const field of ['place', 'pile', 'source', 'from', 'to', 'movedTo', 'material'] as const) {
     const held = (record as Record<string, unknown>)[field];
     if (typeof held === 'string' && (from === null ? field === 'place' || field === 'pile' : held === from)) {
@@ -158,31 +170,45 @@ function standing(draft: Draft, number: number): Entry | null {
 /** Replying to an entry's message with `56.2`, `was net`, `yesterday` or `pile C` amends that entry. */
 export function amendByReply(draft: Draft, parsed: ParsedMessage, context: ReadContext): boolean {
   const numbers = repliedEntries(draft);
-  if (numbers.length === 0 || parsed.requests.some((request) => request.request !== 'amend')) return false;
-  const old = numbers
-    .map((number) => standing(draft, number))
-    .find((entry) => entry !== null && entry.held === null);
-  if (!old || parsed.records.length > 0 || parsed.doubts.length > 0 || parsed.danger.length > 0) return false;
-  const text = draft.incoming.text.trim();
-  const date = dateAlone(text, context);
-  const to = parsed.requests[0]?.to ?? (NUMBER.test(text) ? text : (date ?? basisWord(text)));
-  if (to == null) return false;
-  const record = amended(draft, old.record as FieldRecord, parsed.requests[0]?.from ?? null, to);
-  const checked = record ? FieldRecord.safeParse(record) : null;
-  if (!checked?.success || !isPlausible(draft, checked.data)) return false;
-  if (!mayUndo(draft, old)) {
-    draft.lines.push(say('not-yours', { entry: { entry: old.number } }));
+  // A day alone asks for that day's list, but not where it answers a line.
+  const others = parsed.requests.filter(({ request }) => request !== 'amend' && request !== 'today');
+  if (numbers.length === 0 || others.length > 0) return false;
+  const lines = standingOf(draft, numbers);
+  if (lines.length === 0 || parsed.records.length + parsed.doubts.length + parsed.danger.length > 0)
+    return false;
+  const text = draft.incoming.text.trim().replace(IT_WAS, '');
+  const isNumber = NUMBER_ALONE.test(text);
+  const to = parsed.requests[0]?.to ?? (isNumber ? text : (dateOrPlace(text, context) ?? basisWord(text)));
+  if (to == null || (parsed.requests[0]?.request === 'today' && !DATE.test(String(to)))) return false;
+  const changes = lines.flatMap((old): Change[] => {
+    const record = amended(draft, old.record as FieldRecord, parsed.requests[0]?.from ?? null, to);
+    const checked = record ? FieldRecord.safeParse(record) : null;
+    if (!checked?.success || !isPlausible(draft, checked.data)) return [];
+    return [{ old, record: checked.data, typed: isNumber ? String(to) : null }];
+  });
+  if (changes.length === 0) return false;
+  // Another day holds for all that the message said; another number or place for one line of it, and which is not known.
+  if (changes.length > 1 && !DATE.test(String(to))) {
+    draft.lines.push(say('amend-which', { from: { text: '' }, to: { text: String(to) } }));
     return true;
   }
-  replace(draft, old, checked.data, typeof to === 'string' && NUMBER.test(to) ? to : null);
+  const notTheirs = changes.find(({ old }) => !mayUndo(draft, old));
+  if (notTheirs) draft.lines.push(say('not-yours', { entry: { entry: notTheirs.old.number } }));
+  else replace(draft, changes);
   return true;
 }
 
-/** `yesterday` alone: read as the date of a harmless note, so that the one date reader serves here too. */
-function dateAlone(text: string, context: ReadContext): string | null {
-  const { records } = readMessage(`${text} note: x`, { ...context, book: undefined });
-  const when = records.length === 1 && records[0]!.kind === 'note' ? records[0]!.when : null;
-  return when ?? null;
+/** `yesterday`, `pile C`: read as the date or place of a plain weight, so that the one reader serves here too. */
+function dateOrPlace(text: string, context: ReadContext): string | null {
+  if (text.length > 40) return null;
+  const { records, doubts } = readMessage(`${text}: water 1 kg`, { ...context, book: undefined });
+  const [only] = records;
+  if (records.length !== 1 || doubts.length > 0 || only!.kind !== 'weigh-in' || only!.kg !== 1) return null;
+  return only!.when ?? only!.place ?? null;
 }
 
-const basisWord = (text: string): string | null => /\b(net|gross|brut|neto|bruto)\b/i.exec(text)?.[1] ?? null;
+/** The word for it in any of the languages; `net` and `gross` are what the line holds. */
+function basisWord(text: string): 'net' | 'gross' | null {
+  if (/(?<!\p{L})net(?:te|to|o|a)?(?!\p{L})/iu.test(text)) return 'net';
+  return /(?<!\p{L})(?:gross|brut(?:e|o|a)?)(?!\p{L})/iu.test(text) ? 'gross' : null;
+}

@@ -1,6 +1,6 @@
 import { instantOf, localDateOf, settingAt } from '#core';
 import { readMessage } from '#parsers';
-import type { BookRecord, Entry, Language, NewEntry } from '#records';
+import { type BookRecord, type Entry, LANGUAGES, type Language, type NewEntry } from '#records';
 import { sayChangedWeeks } from './changed-weeks.ts';
 import { decide } from './decide.ts';
 import type { AddMore, Draft } from './draft.ts';
@@ -27,7 +27,7 @@ import { answerRequest } from './requests/index.ts';
 import { setting } from './requests/setting.ts';
 import { rememberWhy } from './requests/why.ts';
 import { readRevision } from './revision.ts';
-import { say } from './say.ts';
+import { type Say, say } from './say.ts';
 import { settingsOf } from './settings-of.ts';
 import { rememberOffered, typedChoice } from './typed-press.ts';
 
@@ -119,7 +119,8 @@ export function makeAssistant(parts: {
   }
 
   function takeText(draft: Draft): void {
-    const typed = typedChoice(draft);
+    const inAll = (one: Say) => LANGUAGES.map((language) => words.label(one, { ...draft.manner, language }));
+    const typed = typedChoice(draft, inAll);
     if (typed) {
       perform(draft, typed);
       return;

@@ -1,4 +1,5 @@
-import type { Doubt, FieldRecord } from '#records';
+import { localDateOf } from '#core';
+import type { BookRecordOf, Doubt, Entry, FieldRecord } from '#records';
 import type { Draft } from './draft.ts';
 import { momentOf } from './moment-of.ts';
 
@@ -6,31 +7,16 @@ const NEAR_MIN = 30;
 const NEAR_PCT = 1;
 
 /**
- * Two people logging the same cart: same container and label, within half an hour, weights within 1 %, another
- * sender, the same local date. Both are kept, the second held, with one question.
+ * Two people logging the same cart: same container and label, within half an hour between the times they happened,
+ * weights within 1 %, another sender, the same local date. Both are kept, the second held, with one question.
  */
 export function sameCart(draft: Draft, record: FieldRecord): Doubt | null {
   if (record.kind !== 'weigh-in' || record.kg == null || !record.container || !draft.person) return null;
   // Of a late cart with no hour nobody can say whether it was the same half hour.
   if (record.when?.length === 10 && record.when !== draft.today) return null;
   const at = Date.parse(momentOf(record, draft.happenedAt, draft.manner));
-  const mine = new Set(draft.entries.map((entry) => entry.number));
-  const twin = draft.book.latest(draft.siteId, 60).find((entry) => {
-    if (mine.has(entry.number) || entry.voidedBy !== null || entry.held !== null) return false;
-    if (entry.person === null || entry.person === draft.person!.id) return false;
-    const other = entry.record as FieldRecord;
-    return (
-      other.kind === 'weigh-in' &&
-      other.container === record.container &&
-      (other.label ?? null) === (record.label ?? null) &&
-      other.material === record.material &&
-      other.count === record.count &&
-      other.kg != null &&
-      Math.abs(other.kg - record.kg!) <= (NEAR_PCT / 100) * Math.max(other.kg, record.kg!) &&
-      Math.abs(Date.parse(entry.happenedAt) - at) <= NEAR_MIN * 60_000 &&
-      entry.localDate === (record.when?.slice(0, 10) ?? draft.today)
-    );
-  });
+  const localDate = record.when?.slice(0, 10) ?? localDateOf(draft.happenedAt, draft.manner.timeZone);
+  const twin = twinAround(draft, at, (other) => other.localDate === localDate && isLike(other, record));
   if (!twin) return null;
   return {
     record: { ...record, twinOf: twin.number },
@@ -41,4 +27,29 @@ export function sameCart(draft: Draft, record: FieldRecord): Doubt | null {
       { say: 'another', record },
     ],
   };
+}
+
+const isLike = (entry: Entry, record: BookRecordOf<'weigh-in'>): boolean => {
+  const other = entry.record as FieldRecord;
+  return (
+    other.kind === 'weigh-in' &&
+    other.container === record.container &&
+    (other.label ?? null) === (record.label ?? null) &&
+    other.kg != null &&
+    Math.abs(other.kg - record.kg!) <= (NEAR_PCT / 100) * Math.max(other.kg, record.kg!)
+  );
+};
+
+/** The last fitting line of somebody else that happened within half an hour of a moment. */
+function twinAround(draft: Draft, at: number, fits: (entry: Entry) => boolean): Entry | null {
+  const { book, siteId, person } = draft;
+  const mine = new Set(draft.entries.map((entry) => entry.number));
+  let twin: Entry | null = null;
+  for (const entry of book.entriesFrom(siteId, new Date(at - NEAR_MIN * 60_000).toISOString())) {
+    if (Date.parse(entry.happenedAt) > at + NEAR_MIN * 60_000) break;
+    if (mine.has(entry.number) || entry.voidedBy !== null || entry.held !== null) continue;
+    if (entry.person === null || entry.person === person?.id || !fits(entry)) continue;
+    twin = entry;
+  }
+  return twin;
 }

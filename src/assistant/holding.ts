@@ -1,4 +1,5 @@
 import { type Doubt, type Entry, FieldRecord } from '#records';
+import { rememberDoubts } from './doubts-here.ts';
 import type { Draft } from './draft.ts';
 import { remember } from './questions.ts';
 import { type Say, say } from './say.ts';
@@ -11,6 +12,7 @@ export function hold(draft: Draft, asked: Doubt): Entry {
   draft.lines.push(doubtQuestion(entry, doubt));
   offerChoices(draft, entry.number, doubt);
   remember(draft, { about: 'doubt', entry: entry.number, at: draft.now });
+  rememberDoubts(draft, [entry.number]);
   return entry;
 }
 
@@ -29,7 +31,7 @@ function withStart(doubt: Doubt): Doubt {
 export function doubtQuestion(entry: Pick<Entry, 'number'>, doubt: Doubt): Say {
   return say(`doubt-${doubt.why}`, {
     entry: { entry: entry.number },
-    said: { text: doubt.said ?? doubt.record.kind },
+    said: doubt.said ? { text: doubt.said } : { term: doubt.record.kind, of: 'kind' },
     what: { term: doubt.record.kind, of: 'kind' },
     place: { place: String(doubt.record.place ?? doubt.record.pile ?? doubt.record.to ?? '') },
   });

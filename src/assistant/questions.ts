@@ -3,10 +3,13 @@ import type { FieldRecord } from '#records';
 import type { Draft } from './draft.ts';
 
 /** A question we asked in a chat that a short answer may settle: `18`, `yes`, `E`. */
-export type Asked =
-  | { about: 'tare'; container: string; label: string | null; at: string }
-  | { about: 'ambient'; at: string }
-  | { about: 'doubt'; entry: number; at: string };
+export type Asked = (
+  | { about: 'tare'; container: string; label: string | null }
+  | { about: 'ambient' }
+  | { about: 'doubt'; entry: number }
+) & { at: string };
+/** With it, the message that made us ask. */
+type Kept = Asked & { message?: string };
 
 /** After this long a bare number no longer answers a question that was asked before it. */
 const ANSWERABLE_MIN = 12 * 60;
@@ -15,14 +18,14 @@ const keyOf = (draft: Draft): string => `asked:${draft.incoming.chat}`;
 
 /** Remembers what was asked last in this chat; null forgets it. */
 export function remember(draft: Draft, asked: Asked | null): void {
-  draft.book.setMemo(draft.siteId, keyOf(draft), asked);
+  draft.book.setMemo(draft.siteId, keyOf(draft), asked && { ...asked, message: draft.incoming.message });
 }
 
 /** The question that this message may answer: the one it replies to, else the last one asked in this chat. */
 export function openQuestion(draft: Draft): BookContext['openQuestion'] {
   const picture = draft.picture();
   const replied = repliedDoubt(draft);
-  const asked = replied ?? draft.book.memo<Asked>(draft.siteId, keyOf(draft));
+  const asked = replied ?? askedLast(draft);
   if (!asked) return null;
   if (!replied && Date.parse(draft.now) - Date.parse(asked.at) > ANSWERABLE_MIN * 60_000) return null;
   if (asked.about === 'ambient') return { about: 'ambient' };
@@ -36,6 +39,20 @@ export function openQuestion(draft: Draft): BookContext['openQuestion'] {
     return { about: 'new-pile', place, record: line.doubt.record as unknown as FieldRecord };
   }
   return { about: 'doubt', entry: line.entry, doubt: line.doubt };
+}
+
+/** What was asked last in this chat; not where the message answers another one, whose line it then speaks of. */
+function askedLast(draft: Draft): Asked | null {
+  const asked = draft.book.memo<Kept>(draft.siteId, keyOf(draft));
+  const { replyTo } = draft.incoming;
+  if (!asked || !replyTo || repliedEntries(draft).length === 0) return asked;
+  const answered =
+    'outgoing' in replyTo
+      ? draft.book.outgoing(replyTo.outgoing)?.answers
+      : 'message' in replyTo
+        ? replyTo.message
+        : null;
+  return answered === asked.message ? asked : null;
 }
 
 function repliedDoubt(draft: Draft): Asked | null {

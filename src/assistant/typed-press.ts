@@ -1,5 +1,8 @@
+import { openDoubts } from './doubts-here.ts';
 import type { Draft } from './draft.ts';
 import type { Choice, ChoiceAct, OutgoingRow } from './ports.ts';
+import { openQuestion } from './questions.ts';
+import { type Say, say } from './say.ts';
 
 /** After this long a typed answer no longer belongs to the buttons that were offered. */
 const ANSWERABLE_MIN = 12 * 60;
@@ -16,22 +19,63 @@ export function rememberOffered(draft: Draft, rows: readonly OutgoingRow[]): voi
   if (rows.length > 0) draft.book.setMemo(draft.siteId, keyOf(draft), offered);
 }
 
-/** What was typed word for word as it stands on a button of the last reply here: the same as pressing it. */
-export function typedChoice(draft: Draft): ChoiceAct | null {
+/**
+ * What was typed as it stands on a button: the same as pressing it. Of the last reply here, or of a doubt that is
+ * still open, also when others have written since and whoever wrote it reads another language.
+ */
+export function typedChoice(draft: Draft, labelsOf: (say: Say) => string[]): ChoiceAct | null {
+  const said = fold(draft.incoming.text);
+  if (said === '' || said.length > 60) return null;
+  return ofLastReply(draft, said) ?? ofOpenDoubt(draft, said, labelsOf);
+}
+
+function ofLastReply(draft: Draft, said: string): ChoiceAct | null {
   const offered = draft.book.memo<Offered>(draft.siteId, keyOf(draft));
   if (!offered || Date.parse(draft.now) - Date.parse(offered.at) > ANSWERABLE_MIN * 60_000) return null;
-  const said = fold(draft.incoming.text);
   const row = draft.book.outgoing(offered.outgoing);
   return row?.choices.find((choice) => isAnswer(choice) && fold(choice.label) === said)?.act ?? null;
 }
 
-/** Undo and drop have their own words. */
-const isAnswer = ({ act }: Choice): boolean => act.do === 'ask' || act.do === 'answer';
+/** The sender's own doubts come first, then the newest; of a word that fits two buttons of one doubt nobody can tell. */
+function ofOpenDoubt(draft: Draft, said: string, labelsOf: (say: Say) => string[]): ChoiceAct | null {
+  // A message that answers another one speaks of that; a question asked since then is answered first.
+  if (draft.incoming.replyTo) return null;
+  const question = openQuestion(draft);
+  if (question && question.about !== 'doubt') return null;
+  const isNumber = /^-?\d+(?:\.\d+)?$/.test(said);
+  for (const { line, words } of openDoubts(draft)) {
+    if (!isNumber && !words) continue;
+    const fitting = line.doubt.choices.flatMap(({ say: name }, choice) => {
+      if (EVERYDAY.includes(name)) return [];
+      const labels = labelsOf(say('button-choice', { choice: { term: name, of: 'choice' } })).map(fold);
+      const fits = isNumber ? labels.includes(said) : labels.some((label) => isSaidOf(label, said));
+      return fits ? [choice] : [];
+    });
+    if (fitting.length === 1) return { do: 'answer', entry: line.entry, choice: fitting[0]! };
+  }
+  return null;
+}
+
+/** Words that mean something of their own in a chat: they answer only what was asked last. */
+const EVERYDAY: readonly string[] = ['yes', 'no', 'today'];
+
+const ARTICLE = /^(?:the|a|an|le|la|les|un|une|el|los|las) /;
+
+/** The whole label, or all of it but the thing that it ends with: `same` for `same cart`, `autre` for `un autre bac`. */
+function isSaidOf(label: string, said: string): boolean {
+  const [whole, told] = [label.replace(ARTICLE, ''), said.replace(ARTICLE, '')];
+  return whole === told || whole.replace(/ \S+$/, '') === told;
+}
+
+/** Undo and drop have their own words; who may decide is no word to be typed by the way. */
+const isAnswer = ({ act }: Choice): boolean =>
+  act.do === 'answer' || (act.do === 'ask' && act.request.request !== 'role');
 
 const fold = (text: string): string =>
   text
     .normalize('NFD')
     .replaceAll(/[̀-ͯ]/g, '')
     .toLowerCase()
-    .replaceAll(/[\s.!¿?]+/g, ' ')
+    .replaceAll(/(?<=\d),(?=\d)/g, '.')
+    .replaceAll(/[\s!¿?]+|\.(?!\d)/g, ' ')
     .trim();

@@ -1,5 +1,6 @@
 import type { Entry } from '#records';
 import type { Draft } from './draft.ts';
+import { repliedEntries } from './questions.ts';
 import { lastOfSender } from './reading-context.ts';
 import { type Say, say } from './say.ts';
 
@@ -13,9 +14,8 @@ export function undo(draft: Draft, numbers: readonly number[]): void {
     const old = draft.book.entry(draft.siteId, number);
     if (!old || old.record.kind === 'void')
       draft.lines.push(say('no-such-entry', { entry: { entry: number } }));
-    else if (old.voidedBy !== null) {
-      draft.lines.push(say('undone-already', { entry: { entry: number }, by: { entry: old.voidedBy } }));
-    } else if (laysHold(draft, old) && !draft.mayDecide) draft.lines.push(say('coordinators-only'));
+    else if (old.voidedBy !== null) draft.lines.push(goneAlready(draft, old, old.voidedBy));
+    else if (laysHold(draft, old) && !draft.mayDecide) draft.lines.push(say('coordinators-only'));
     else if (!mayUndo(draft, old)) draft.lines.push(refusal(draft, old));
     else {
       draft.add({ kind: 'void', voids: number, why: 'undo' }, { voids: [number], happenedAt: draft.now });
@@ -30,6 +30,13 @@ export function undo(draft: Draft, numbers: readonly number[]): void {
       }),
     );
   }
+}
+
+/** A line that a newer one took the place of was not undone: the newer one counts, and can be taken back. */
+function goneAlready(draft: Draft, old: Entry, by: number): Say {
+  const args = { entry: { entry: old.number }, by: { entry: by } };
+  const next = draft.book.entry(draft.siteId, by);
+  return say(next?.record.kind === 'void' ? 'undone-already' : 'replaced-already', args);
 }
 
 /** Whether a pile is on hold because of this line: to take it back would let the pile go. */
@@ -51,9 +58,27 @@ const refusal = (draft: Draft, entry: Entry): Say =>
 const isFresh = (draft: Draft, entry: Entry): boolean =>
   Date.parse(draft.now) - Date.parse(entry.receivedAt) <= GUEST_UNDO_MS;
 
-/** `undo` with no number takes back what the sender's last message made; `undo 3` the last three lines of theirs. */
+/** The line that counts now in the place of an older one: itself, or the last that replaced it. */
+function standingNumber(draft: Draft, number: number): number {
+  for (let at = number; ; ) {
+    const entry = draft.book.entry(draft.siteId, at);
+    const next = entry?.voidedBy ? draft.book.entry(draft.siteId, entry.voidedBy) : null;
+    if (!next || next.record.kind === 'void') return at;
+    at = next.number;
+  }
+}
+
+/** `undo` with no number takes back what the answered message made, else the sender's last; `undo 3` the last three lines of theirs. */
 export function undoLast(draft: Draft, count: number): void {
   if (count === 1) {
+    const answered = repliedEntries(draft);
+    if (answered.length > 0) {
+      undo(
+        draft,
+        answered.map((number) => standingNumber(draft, number)),
+      );
+      return;
+    }
     const last = lastOfSender(draft);
     if (last) {
       undo(draft, last.entries);

@@ -55,6 +55,12 @@ export function makeWords(
     return voice.bundle.hasMessage(id) ? phrase(voice, id, args) : name;
   }
 
+  /** What a button offers; a number with all its digits, its point as this language writes it. */
+  function choice(voice: Voice, name: string, how: Manner): string {
+    const isNumber = /^-?\d+(\.\d+)?( \S+)?$/.test(name);
+    return isNumber ? name.replace('.', as.number(1.5, 1, how).slice(1, 2)) : term(voice, 'choice', name);
+  }
+
   function place(voice: Voice, name: string): string {
     const [, head, rest] = /^(pile|bay|drum|exit|ambient|floor|lift)(?: (.+))?$/.exec(name) ?? [];
     if (!head) return name;
@@ -131,7 +137,8 @@ export function makeWords(
     if ('count' in arg) return arg.count;
     if ('source' in arg) return arg.source;
     if ('entry' in arg) return String(arg.entry);
-    if ('term' in arg) return term(voice, arg.of, arg.term);
+    if ('term' in arg)
+      return arg.of === 'choice' ? choice(voice, arg.term, how) : term(voice, arg.of, arg.term);
     if ('say' in arg) return one(arg.say, how);
     return arg.text;
   }

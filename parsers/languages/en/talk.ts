@@ -185,7 +185,7 @@ export const asking: Words = {
   'req:forget-me':
     'forget me|delete my data|remove my name|erase me|delete me|forget my name|remove my data|erase my data|remove me|delete everything about me|delete my name|erase my name|wipe my data|forget about me|remove all my data|delete my personal data|delete all my data|delete my info|remove my info|i want to be forgotten|please forget me',
   'req:role':
-    'coordinator|is coordinator|make coordinator|as coordinator|role|my role|whats my role|make me coordinator|who is coordinator|whos coordinator|im the coordinator|i am the coordinator|who is the coordinator|whos the coordinator|is the coordinator|set role|add coordinator|roles|is now coordinator',
+    'coordinator|is coordinator|make coordinator|make a coordinator|make him coordinator|make her coordinator|make them coordinator|make him a coordinator|make her a coordinator|make them a coordinator|as coordinator|role|my role|whats my role|make me coordinator|who is coordinator|whos coordinator|im the coordinator|i am the coordinator|who is the coordinator|whos the coordinator|is the coordinator|set role|add coordinator|roles|is now coordinator',
   'req:settings':
     'settings|show settings|list settings|what are the settings|current settings|show me the settings|all settings|whats set|site settings|view settings|see settings|our settings',
   'req:handover':

@@ -1,4 +1,5 @@
 import { type Duty, dutiesNow, type Picture, weekdayOf } from '#core';
+import { rememberDoubts } from '../doubts-here.ts';
 import type { Draft } from '../draft.ts';
 import type { Book } from '../ports.ts';
 import { type Line, type Say, say } from '../say.ts';
@@ -23,6 +24,8 @@ export function today(draft: Draft): void {
     `listed:${draft.incoming.chat}`,
     open.slice(0, SHOWN).map((duty) => duty.key),
   );
+  const doubts = open.slice(0, SHOWN).flatMap(({ key }) => /^doubt:(\d+)$/.exec(key)?.[1] ?? []);
+  rememberDoubts(draft, doubts.map(Number));
   draft.lines.push(...jobLines(open, heldBack, draft.today, namesOf(draft.book)));
 }
 

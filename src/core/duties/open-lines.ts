@@ -1,4 +1,11 @@
+import type { Picture } from '../picture/types.ts';
 import type { DutyRule, Found } from './duty.ts';
+
+/** What was written, not what it is held against; its kind where the words are gone. */
+const saidOf = ({ doubt, kind }: Picture['held'][number]) => {
+  const words = doubt.record.said ?? doubt.said;
+  return typeof words === 'string' ? { text: words } : { term: kind, of: 'kind' };
+};
 
 /** What is held until somebody answers. */
 export const answerDoubts: DutyRule = {
@@ -9,11 +16,11 @@ export const answerDoubts: DutyRule = {
         key: `doubt:${line.entry}`,
         kind: 'answer-doubt',
         place: null,
-        args: { entry: { entry: line.entry }, said: { text: line.doubt.said ?? '' } },
+        args: { entry: { entry: line.entry }, said: saidOf(line) },
         why: { code: line.why, args: { kind: { term: line.kind, of: 'kind' } } },
         by: line.localDate,
         risk: line.doubt.danger ? 5 : 3,
-        log: { code: 'answer', args: { text: { text: line.doubt.choices[0]?.say ?? '' } } },
+        log: { code: 'answer', args: { choice: { term: line.doubt.choices[0]?.say ?? '', of: 'choice' } } },
         canWait: !line.doubt.danger,
       }),
     ),

@@ -358,6 +358,7 @@ answered-already = #{ $entry } was answered already: see #{ $by }.
 dropped = #{ $entry } dropped. It stays in the book, not counted.
 button-choice = { $choice }
 button-drop = Drop it
+button-name = { $who }
 button-undo = { $count ->
     [one] Undo
    *[other] Undo all { $count }
@@ -371,6 +372,7 @@ undone = { $count ->
    *[other] Undone: { $entries }. They stay in the book, not counted.
   }
 undone-already = #{ $entry } was undone already (#{ $by }).
+replaced-already = #{ $entry } was replaced by #{ $by }. To take that back: "undo #{ $by }".
 not-yours = #{ $entry } was logged by somebody else: they or a coordinator can undo it.
 no-such-entry = There is no #{ $entry } in the book.
 nothing-to-undo = Nothing of yours to undo.
@@ -491,8 +493,11 @@ language-unknown = English, French or Spanish: which?
 forgotten =
     Your name, your messages and what they said are removed.
     The entries stay, under the number { $number } alone: each line of the book is chained to the one before.
-role-whom = Answer one of their messages with "make coordinator".
+role-whom = Answer one of their messages with "make coordinator", or choose:
 role-given = { $who } is a coordinator now.
+role-had = { $who } is a coordinator already.
+role-who = Coordinators: { $list }
+role-nobody = Nobody is coordinator here yet.
 
 ## Lists of lines
 mine-nothing = Nothing logged by you today.
@@ -1096,7 +1101,7 @@ log-discharged = emptied drum
 log-level = { $material } down to { $litres }
 log-delivery = delivery { $material } { $litres }
 log-load-from = { $source } cart { $kg }
-log-answer = { $text }
+log-answer = { $choice }
 log-empty = empty { $container } { $kg }
 log-resolved = { $topic } gone
 log-check = { $chore }

@@ -358,6 +358,7 @@ answered-already = #{ $entry } ya tiene respuesta: vea #{ $by }.
 dropped = #{ $entry } descartado. Queda en la bitácora, no cuenta.
 button-choice = { $choice }
 button-drop = Dejarlo
+button-name = { $who }
 button-undo = { $count ->
     [one] Deshacer
    *[other] Deshacer los { $count }
@@ -371,6 +372,7 @@ undone = { $count ->
    *[other] Deshechos: { $entries }. Quedan en la bitácora, no cuentan.
   }
 undone-already = #{ $entry } ya estaba deshecho (#{ $by }).
+replaced-already = #{ $entry } se reemplazó con #{ $by }. Para deshacer ese: "deshacer #{ $by }".
 not-yours = #{ $entry } lo anotó otra persona: ella o la coordinación puede deshacerlo.
 no-such-entry = No hay #{ $entry } en la bitácora.
 nothing-to-undo = No hay nada suyo que deshacer.
@@ -491,8 +493,11 @@ language-unknown = Inglés, francés o español: ¿cuál?
 forgotten =
     Se borraron su nombre, sus mensajes y sus palabras.
     Las líneas quedan, solo con el número { $number }: cada línea de la bitácora va encadenada a la anterior.
-role-whom = Conteste un mensaje de esa persona con "haz coordinador".
+role-whom = Conteste un mensaje de esa persona con "haz coordinador", o elija:
 role-given = { $who } ahora también coordina.
+role-had = { $who } ya coordina.
+role-who = En la coordinación: { $list }
+role-nobody = Todavía nadie coordina aquí.
 
 ## Listas de líneas
 mine-nothing = Hoy no ha anotado nada.
@@ -1096,7 +1101,7 @@ log-discharged = vaciamos el tambor
 log-level = quedan { $litres } de { $material }
 log-delivery = llegaron { $litres } de { $material }
 log-load-from = carrito { $kg } de { $source }
-log-answer = { $text }
+log-answer = { $choice }
 log-empty = { $container } vacío { $kg }
 log-resolved = ya no hay { $topic }
 log-check = { $chore }

@@ -358,6 +358,7 @@ answered-already = #{ $entry } a déjà sa réponse : voir #{ $by }.
 dropped = #{ $entry } laissé tomber. Reste au cahier, pas compté.
 button-choice = { $choice }
 button-drop = Laisser tomber
+button-name = { $who }
 button-undo = { $count ->
     [one] Annuler
    *[other] Annuler les { $count }
@@ -371,6 +372,7 @@ undone = { $count ->
    *[other] Annulés : { $entries }. Restent au cahier, pas comptés.
   }
 undone-already = #{ $entry } était déjà annulé (#{ $by }).
+replaced-already = #{ $entry } est remplacé par #{ $by }. Pour annuler celui-là : « annule #{ $by } ».
 not-yours = #{ $entry } vient de quelqu'un d'autre : cette personne ou la coordination peut l'annuler.
 no-such-entry = Il n'y a pas de #{ $entry } au cahier.
 nothing-to-undo = Rien de vous à annuler.
@@ -491,8 +493,11 @@ language-unknown = Anglais, français ou espagnol : laquelle ?
 forgotten =
     Votre nom, vos messages et leurs mots sont effacés.
     Les lignes restent, sous le seul numéro { $number } : chaque ligne du cahier est enchaînée à la précédente.
-role-whom = Répondez à un message de la personne avec « nomme coordonnateur ».
+role-whom = Répondez à un message de la personne avec « nomme coordonnateur », ou choisissez :
 role-given = { $who } coordonne maintenant aussi.
+role-had = { $who } coordonne déjà.
+role-who = À la coordination : { $list }
+role-nobody = Personne ne coordonne encore ici.
 
 ## Listes de lignes
 mine-nothing = Rien de noté par vous aujourd'hui.
@@ -1096,7 +1101,7 @@ log-discharged = vidé le tambour
 log-level = reste { $litres } { DE($material) }
 log-delivery = livraison { $material } { $litres }
 log-load-from = bac { $kg } { DE($source) }
-log-answer = { $text }
+log-answer = { $choice }
 log-empty = { $container } vide { $kg }
 log-resolved = plus de { $topic }
 log-check = { $chore }

@@ -445,7 +445,7 @@ test('a held line is asked about until it is answered', () => {
   expect(job(book, '2026-05-04T09:00', 'doubt:1')).toMatchObject({
     risk: 3,
     why: { code: 'too-heavy' },
-    log: { code: 'answer', args: { text: { text: '66.5' } } },
+    log: { code: 'answer', args: { choice: { term: '66.5', of: 'choice' } } },
   });
   book.log('2026-05-04T10:00', cart(66.5));
   book.entries[line - 1] = { ...book.entries[line - 1]!, voidedBy: 2 };
