@@ -59,6 +59,45 @@ describe('which caution goes with what', () => {
     expect(ids(record, more)).not.toContain(id);
   });
 
+  /** For each trigger of the table a moment that meets all of it, and one for each thing it asks for that does not. */
+  const moments = CAUTIONS.flatMap(({ id, on }) =>
+    on.flatMap((trigger) => {
+      const { kind, machine, eachFromKg, hotFromCelsius, keptAway, windy, drum, peopleAtRisk, ...lists } =
+        trigger;
+      const first = Object.entries(lists).map(([field, values]) => [field, values[0]]);
+      const record = { kind, ...Object.fromEntries(first), ...(eachFromKg ? { kg: eachFromKg } : {}) };
+      const met: Partial<Occasion> = {
+        hasDrum: drum === true,
+        ...(hotFromCelsius ? { hottestCelsius: hotFromCelsius } : {}),
+        ...(keptAway ? { keptAway } : {}),
+        ...(windy ? { windy } : {}),
+        ...(peopleAtRisk ? { peopleAtRisk } : {}),
+      };
+      const lacking: [string, Occasion['record'], Partial<Occasion>][] = [
+        ...Object.keys(lists).map((field) => [field, { ...record, [field]: 'else' }, met] as never),
+        ...(machine ? [['machine', { ...record, place: 'pile B' }, met] as never] : []),
+        ...(eachFromKg ? [['eachFromKg', { ...record, kg: eachFromKg - 0.1 }, met] as never] : []),
+        ...(hotFromCelsius
+          ? [['hot', record, { ...met, hottestCelsius: hotFromCelsius - 0.1 }] as never]
+          : []),
+        ...(keptAway ? [['keptAway', record, { ...met, keptAway: false }] as never] : []),
+        ...(windy ? [['windy', record, { ...met, windy: false }] as never] : []),
+        ...(drum ? [['drum', record, { ...met, hasDrum: false }] as never] : []),
+        ...(peopleAtRisk ? [['peopleAtRisk', record, { ...met, peopleAtRisk: false }] as never] : []),
+      ];
+      return [{ id, on, trigger, record, met, lacking }];
+    }),
+  );
+  test.each(moments)(
+    '$id is called by $trigger, and by nothing less',
+    ({ id, on, trigger, record, met, lacking }) => {
+      expect(ids(record, met)).toContain(id);
+      // Only where this caution has one trigger of the kind: another of its triggers may well hold.
+      if (on.filter(({ kind }) => kind === trigger.kind).length > 1) return;
+      for (const [what, less, more] of lacking) expect(ids(less, more), what).not.toContain(id);
+    },
+  );
+
   test('nothing for a note, a reading of cool piles, hours, a lab result', () => {
     expect(ids({ kind: 'note', text: 'the gate is blue' })).toEqual([]);
     expect(ids({ kind: 'temperature', place: 'pile B' }, { hottestCelsius: 31 })).toEqual([]);
