@@ -14,10 +14,6 @@ import type { BookRecordOf, Entry } from '#records';
 import type { Draft } from './draft.ts';
 import { type Line, say } from './say.ts';
 
-/** Sites whose neighbours dust and spores harm more, by what a site calls itself in the languages of the crews. */
-const AT_RISK =
-  /hospi[ct]|clini[ckqc]|\bcare\b|school|nurser|kindergarten|college|h[ôo]pital|[ée]cole|garderie|chsld|escuela|colegio|cl[íi]nica|guarder[íi]a|asilo/i;
-
 /**
  * The cautions that go with what was just logged: those of lock-out, sharps and fire every time, and of the ordinary
  * ones the most fitting that this person has not seen today. None where the reply opens with an emergency.
@@ -47,7 +43,8 @@ function occasionOf(draft: Draft, entry: Entry): Occasion {
     keptAway: batch !== null && keptAway(batch, context) !== null,
     windy: noTurning(context)?.code === 'windy',
     hasDrum: picture.base.drums.length > 0,
-    peopleAtRisk: AT_RISK.test(picture.base.name),
+    // Where the site has not said, people at risk are taken to be near: the caution too many costs a line.
+    peopleAtRisk: picture.base.peopleNearby !== 'none',
   };
 }
 

@@ -96,6 +96,8 @@ export const Site = z
         firstAider: z.string().nullish(),
       })
       .nullish(),
+    /** Who is near and is harmed more by dust and spores. Not said: somebody is. */
+    peopleNearby: z.enum(['wards', 'classrooms', 'none']).nullish(),
     place: z.object({ latitude: z.number(), longitude: z.number() }).nullish(),
   })
   .transform((site) => ({ ...site, dayOrder: site.dayOrder ?? (site.units.mass === 'lb' ? 'mdy' : 'dmy') }));
@@ -121,5 +123,6 @@ export const SITE_FIELDS = [
   'morning',
   'ruleSet',
   'safety',
+  'peopleNearby',
   'place',
 ] as const;

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { HOSPITAL, startScenario } from './harness.ts';
 
-const FARM = { ...HOSPITAL, name: 'Long Meadow Farm' };
+const FARM = { ...HOSPITAL, name: 'Long Meadow Farm', peopleNearby: 'none' };
 const GLOVES = 'Gloves on.';
 const LIFT = 'Lift: chain on';
 const DUST = 'Dry or dusty?';
@@ -46,7 +46,13 @@ describe('cautions beside a reply', () => {
     expect(crew.ask('turned C')).not.toContain('do not open or turn it');
   });
 
-  test('a hospital: not while the wind blows to people at risk', () => {
+  test('people at risk nearby: as the site says, and taken to be there until it says none', () => {
+    expect(startScenario({ ...HOSPITAL, name: 'Long Meadow Farm' }).ask('turned B')).toContain(
+      'people at risk',
+    );
+    expect(startScenario({ ...FARM, name: 'Fernhill Hospital' }).ask('turned B')).not.toContain(
+      'people at risk',
+    );
     expect(startScenario(HOSPITAL).ask('turned B')).toContain('people at risk or air intakes');
     const farm = startScenario(FARM).ask('turned B');
     expect(farm).toContain(DUST);

@@ -16,7 +16,7 @@ const CONDITIONS: [keyof Trigger, (value: never) => string][] = [
   ['keptAway', () => 'smoke open there or too hot to open'],
   ['windy', () => 'wind seen or expected'],
   ['drum', () => 'site has a drum'],
-  ['peopleAtRisk', () => 'hospital, school, home'],
+  ['peopleAtRisk', () => 'people at risk nearby (`peopleNearby`), unless the site says none'],
 ];
 
 function said(trigger: Trigger): string {
