@@ -14,6 +14,8 @@ export type Lexicon = {
   elisions: string;
   /** `1,250` groups thousands in this language. */
   commaGroups: boolean;
+  /** Everyday words that a slip of spelling is never read into inside a sentence, parted by spaces. */
+  everyday?: string;
   /** The words of a source's name, to find it under its name in this language: kitchen → cuisine. */
   sourceWords: Words;
 };
@@ -24,6 +26,8 @@ export type Node = { senses: Sense[] | null; next: Map<string, Node> | null };
 export type Vocabulary = {
   root: Map<string, Node>;
   elisions: ReadonlySet<string>;
+  /** Words in their own right, that are no slips of the words of the trade. */
+  everyday: ReadonlySet<string>;
   /** A word with one letter left out → words that it may have been. */
   slips: Map<string, string[]>;
 };

@@ -63,6 +63,9 @@ function worth(reading: Reading, result: SentenceResult): boolean {
       reading.a === 0 &&
       tokens[0] === slips[0] &&
       run.some((tok) => tok.k === 'n') &&
+      // `seeds 3`: a material wants more than a figure.
+      (sense(slips[0], 'material') === undefined ||
+        run.some((tok) => tok.k === 'n' && tok.n!.unit !== null)) &&
       run.length <= 5
     );
   }
@@ -101,7 +104,8 @@ export function mend(
     const phrase = words.find((word) => vocabulary.root.get(word)?.next);
     if (senses.length === 0 && !phrase) return tok;
     changed = true;
-    return { ...tok, senses, slip: true, ordinary: isOrdinary(tok), meant: words };
+    const ordinary = isOrdinary(tok) || vocabulary.everyday.has(tok.s);
+    return { ...tok, senses, slip: true, ordinary, meant: words };
   });
   if (!changed) return null;
   const joined = phrasesAmong(out, vocabulary);

@@ -210,8 +210,8 @@ function scanNumber(
   }
   const fraction = at(FRACTION, text, i);
   // `55.5 / 57 / 53` is a list
-  const listed = fraction && Number(fraction[2]) > 12 && Number(fraction[1]) >= 20;
-  if (fraction && !listed && Number(fraction[2]) > 0) {
+  const parted = fraction && Number(fraction[2]) > 12 && Number(fraction[1]) >= 20;
+  if (fraction && !parted && Number(fraction[2]) > 0) {
     const value = Number(fraction[1]) / Number(fraction[2]);
     push('n', i, i + fraction[0].length, num(value, { fraction: true, decimals: 1 }));
     return i + fraction[0].length;
@@ -224,6 +224,12 @@ function scanNumber(
     return i + glyph[0].length;
   }
   const chained = at(CODE, text, i);
+  const listed = chained?.[0].split('/') ?? [];
+  // `141/138/144`: no day and no month is so high.
+  if (listed.length > 2 && listed.every((part) => /^\d{2,3}$/.test(part) && Number(part) > 31)) {
+    push('n', i, i + listed[0]!.length, num(Number(listed[0])));
+    return i + listed[0]!.length;
+  }
   if (chained && !/^\d{1,3}([.,]\d{3})+$/.test(chained[0]) && !/^[\d.]+-[\d.]+$/.test(chained[0])) {
     push('p', i, i + chained[0].length);
     return i + chained[0].length;

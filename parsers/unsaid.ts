@@ -1,4 +1,18 @@
+import { isMassUnit } from '#records';
 import { sense, type Tok } from './tokens.ts';
+
+const weighs = (tok: Tok) => tok.k === 'n' && (tok.n!.unit === null || isMassUnit(tok.n!.unit));
+
+const alone = (container: Tok) => container.senses.filter((one) => one.cls !== 'plural');
+
+/** `…, school 22`: behind a load, a source with the weight of the next and nothing else. */
+function saysSource(tokens: readonly Tok[], i: number): boolean {
+  if (sense(tokens[i], 'source') === undefined || !opens(tokens[i - 1])) return false;
+  const weight = tokens[i + 1];
+  if (!weight || !weighs(weight)) return false;
+  const after = tokens[i + 2];
+  return after === undefined || after.s === '\n' || opens(after);
+}
 
 const counts = (tok: Tok) =>
   (tok.k === 'n' && tok.n!.unit === null && Number.isInteger(tok.n!.value) && tok.n!.value < 60) ||
@@ -15,12 +29,23 @@ export function containersSaidAgain(tokens: readonly Tok[]): Tok[] {
   if (!tokens.some((tok) => sense(tok, 'container') !== undefined)) return tokens as Tok[];
   const out: Tok[] = [];
   let container: Tok | null = null;
+  let weighed = false;
+  let sourced = false;
   for (let i = 0; i < tokens.length; i++) {
     const tok = tokens[i]!;
     if (tok.k === 'p' && ['\n', '.', '?', '!', ';'].includes(tok.s)) container = null;
-    if (sense(tok, 'container') !== undefined) container = tok;
+    if (sense(tok, 'container') !== undefined) {
+      container = tok;
+      weighed = false;
+      sourced = sense(tokens[i - 1], 'source') !== undefined;
+    }
+    if (sense(tok, 'source') !== undefined) sourced = true;
+    if (container && saysSource(tokens, i))
+      // `buckets: cafe 19, school 22`
+      out.push({ ...container, a: tok.a, b: tok.a, senses: alone(container) });
     out.push(tok);
-    if (!container || container === tok || !counts(tok) || !opens(tokens[i - 1])) continue;
+    if (container && weighs(tok) && !opens(tokens[i - 1])) weighed = true;
+    if (!container || container === tok || !opens(tokens[i - 1])) continue;
     const prep = sense(tokens[i + 1], 'prep');
     if (prep !== 'of' && prep !== 'from') continue;
     let k = i + 2;
@@ -28,12 +53,24 @@ export function containersSaidAgain(tokens: readonly Tok[]): Tok[] {
     const what = tokens[k];
     if (sense(what, 'material') === undefined && sense(what, 'source') === undefined) continue;
     if (sense(tok, 'container') !== undefined) continue;
+    // `bucket 19.5 lb from the cafe, 23 from school`: behind a weight comes a weight, where no other follows it.
+    if (
+      weighed &&
+      sourced &&
+      weighs(tok) &&
+      sense(what, 'source') !== undefined &&
+      tokens[k + 1]?.k !== 'n'
+    ) {
+      out.splice(-1, 0, { ...container, a: tok.a, b: tok.a, senses: alone(container) });
+      continue;
+    }
+    if (!counts(tok)) continue;
     const many = tok.k === 'n' && tok.n!.value > 1;
     out.push({
       ...container,
       a: tok.b,
       b: tok.b,
-      senses: container.senses.filter((one) => many || one.cls !== 'plural'),
+      senses: many ? container.senses : alone(container),
     });
   }
   return out;

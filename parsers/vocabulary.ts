@@ -49,6 +49,7 @@ export function vocabularyFor(context: ReadContext): Vocabulary {
   const vocabulary = {
     root,
     elisions: new Set(lexicons.flatMap((lexicon) => lexicon.elisions.split('|')).filter(Boolean)),
+    everyday: new Set(lexicons.flatMap((lexicon) => lexicon.everyday?.trim().split(/\s+/) ?? [])),
     slips: slipIndex(root),
   };
   if (cache.size >= SIZE) cache.delete(cache.keys().next().value!);

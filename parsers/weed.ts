@@ -109,7 +109,8 @@ function stands(
     const beforeIt = chunk.left.filter((k) => k < reading.a);
     if (beforeIt.length > 0) return false;
     const firstAfter = after[0];
-    if (firstAfter !== undefined) {
+    // `turned 2 before the rain`, `covered 3 because of the flies`: when or why it was done.
+    if (firstAfter !== undefined && (request || sense(tokens[firstAfter], 'aside') === undefined)) {
       let linked = false;
       for (let k = reading.b; k < firstAfter; k++) if (sense(tokens[k], 'and') !== undefined) linked = true;
       if (!linked || request) return false;

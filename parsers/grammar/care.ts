@@ -193,7 +193,10 @@ export const cover: Reader = {
       slots.get('uncover').length > 0 ||
       (taken &&
         layerToks.length > 0 &&
-        slots.all.some((one) => isPrep(one, 'from') || isPrep(one, 'off') || isPrep(one, 'of')));
+        // `le quité la lona a la 1`: Spanish takes things off to somebody.
+        slots.all.some((one) =>
+          isPrep(one, 'from', 'off', 'of', ...(slots.get('remove').length > 0 ? ['to'] : [])),
+        ));
     const on = slots.all.some((one) => isPrep(one, 'on', 'to', 'into', 'in')) || slots.get('add').length > 0;
     const bareTarped = layerToks.some((tok) => tok.s === 'tarped');
     const laid = thick.length === 1 && materials.length === 1 && on && slots.get('place').length > 0;

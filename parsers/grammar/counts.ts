@@ -218,6 +218,7 @@ const SLOTS_2 = [
   'n',
   'add',
   'remove',
+  'move',
   'lab',
   'all',
   'both',

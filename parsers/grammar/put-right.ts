@@ -51,6 +51,13 @@ export const amend: Reader = {
       slots.get('star').length > 0;
     const material = slots.val('material');
     const entry = hashed !== undefined ? { entry: hashed } : {};
+    // `pile 3 not 2`: beside a pile the number is another pile.
+    if (values.length === 2 && values[0]!.kind !== values[1]!.kind)
+      for (const one of values) {
+        const place = one.kind === 'n' && slots.nums.find((tok) => tok.n!.value === one.v);
+        const name = place ? sense(place, 'place?') : undefined;
+        if (name) Object.assign(one, { v: name, kind: 'place' });
+      }
     if (values.length === 2 && values[0]!.kind === values[1]!.kind) {
       const [a, b] = values as [(typeof values)[0], (typeof values)[0]];
       if (a.neg === b.neg) {

@@ -27,11 +27,15 @@ const ACCEPTS = [
   'rangeword',
   'squeeze?',
   'mixed',
+  'itis',
 ];
 
 const PRICED = new Set(['por', 'for', 'pour']);
 const isDepth = (n: Num) => isLengthUnit(n.unit);
 const isDegrees = (n: Num) => n.unit === null || n.unit === 'C' || n.unit === 'F' || n.unit === 'deg';
+
+const outside = (pieces: readonly Piece[]) =>
+  pieces.some((piece) => piece.kind === 'place' && piece.place === 'ambient');
 
 /** Whether a date parts two figures. */
 function daysBetween(tokens: readonly Tok[]): boolean {
@@ -67,6 +71,13 @@ export const temperature: Reader = {
     if (slots.all.some((one, k) => PRICED.has(one.tok.s) && slots.all[k - 1]?.cls === 'n')) return null;
     const pieces = piecesOf(slots, scope);
     if (!pieces) return null;
+    // `hace 95 afuera` is the air; said in a sentence of its own it is a reading, beside talk it is talk.
+    const itIs = slots.get('itis').some((tok) => sense(tok, 'fill') === undefined);
+    if (
+      itIs &&
+      (pieces.some((piece) => piece.kind === 'place' && piece.place !== 'ambient') || !outside(pieces))
+    )
+      return null;
     const figures = pieces.filter((piece) => piece.kind === 'figure');
     if (figures.length === 0) return null;
     if (figures.some((piece) => !isDegrees((piece as { n: Num }).n))) return null;
@@ -121,6 +132,8 @@ function piecesOf(slots: Slots, scope: Scope): Piece[] | null {
       const place = sense(tok, 'place?');
       if (place && n.unit === null && asPlace(slots, k)) pieces.push({ kind: 'place', place });
       else if (isDepth(n)) pieces.push({ kind: 'depth', cm: tidy(toCm(n.value, n.unit as 'cm')) });
+      // A bare number that names a pile is no reading of another: `piles 1 2 3 at …`.
+      else if (place && n.unit === null && n.value < 20) return null;
       else pieces.push({ kind: 'figure', n });
     } else if (cls === 'rangeword') {
       // `130 and 125` are two readings; `between 40 and 43` is a range.
@@ -235,7 +248,14 @@ function readPieces(pieces: Piece[], slots: Slots, scope: Scope, tokens: readonl
     if (
       before.length > 0 &&
       // `68 outside, pile 1 126`; alone, degrees outside are talk of the weather
-      !(named[0] === 'ambient' && !scope.prevTok && sense(scope.afterTok, 'place') !== undefined) &&
+      !(
+        named[0] === 'ambient' &&
+        (!scope.prevTok || (scope.prevTok.s === ',' && slots.get('itis').length > 0)) &&
+        (slots.get('place').some((tok) => tok.s.startsWith('amb')) ||
+          sense(scope.afterTok, 'place') !== undefined ||
+          sense(scope.afterTok, 'definite') !== undefined ||
+          (!scope.nextTok && slots.get('itis').length > 0))
+      ) &&
       !slots.all.some(
         (o) =>
           isPrep(o, 'in') || isPrep(o, 'at') || isPrep(o, 'on') || isPrep(o, 'for') || o.cls === 'tempword',
@@ -362,7 +382,8 @@ function placeless(
   const { context } = scope;
   const clear =
     slots.get('tempword').length > 0 ||
-    slots.get('degree').length > 0 ||
+    // `1 and 2 are steaming` counts piles
+    (slots.get('degree').length > 0 && figures.every((n) => n.unit !== null || n.value >= 20)) ||
     figures.some((n) => n.unit !== null);
   if (!clear || scope.asked) return null;
   const sites = context.piles.length + context.drums.length;

@@ -37,6 +37,7 @@ export const weighIn: Reader = {
   rule: 'weigh-in',
   on: ['container', 'material'],
   read(all, scope) {
+    if (ranges(all)) return null;
     const parted = ofWhichIn(all, scope);
     const marked = contaminationIn(alternatives(parted.rest));
     const tokens = marked.rest;
@@ -170,3 +171,8 @@ function loose(
   }
   return items;
 }
+
+/** `buckets 21 to 14` is a score or a range, no list. */
+const ranges = (tokens: readonly Tok[]) =>
+  tokens.some((tok, k) => TO.has(tok.s) && tokens[k - 1]?.k === 'n' && tokens[k + 1]?.k === 'n');
+const TO = new Set(['to', 'thru', 'hasta']);

@@ -6,6 +6,7 @@ import { isListLink, isWord } from './near.ts';
 
 /** Words that a pile's number can be followed by; any other word makes it a count of something. */
 const AFTER_PLACE = [
+  'aside',
   'fill',
   'prep',
   'and',

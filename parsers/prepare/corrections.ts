@@ -46,7 +46,9 @@ export function corrections(tokens: readonly Tok[]): Tok[] {
     const now = out[right];
     if (!was || !now) continue;
     // `no era 24 era 42` puts an earlier message right.
-    if (sense(out[left - 1], 'negwas') !== undefined) continue;
+    let denial = left - 1;
+    while (denial > 0 && (isFiller(out[denial]!) || sense(out[denial], 'definite') !== undefined)) denial--;
+    if (sense(out[denial], 'negwas') !== undefined) continue;
     if (correctsLoad(out, i))
       // `bac 71, non 77 désolé`
       while (sense(out[right + 1], 'correct') !== undefined || sense(out[right + 1], 'amend') !== undefined)

@@ -17,6 +17,8 @@ export function places(tokens: readonly Tok[], context: ReadContext): Tok[] {
       while (
         sense(tokens[k], 'numero') !== undefined ||
         punct(tokens[k], '#') ||
+        // `pile no 2`
+        (tokens[k]?.s === 'no' && tokens[k + 1]?.k === 'n') ||
         (punct(tokens[k], '-') && tokens[k]!.glued)
       )
         k++;
@@ -48,12 +50,23 @@ export function places(tokens: readonly Tok[], context: ReadContext): Tok[] {
       out.push(tok);
       continue;
     }
+    // `p2 141`
+    const short = tok.s === 'p' && tokens[i + 1]?.glued && tokens[i + 1]!.k === 'n' ? tokens[i + 1]! : null;
+    if (short && context.piles.includes(`pile ${short.n!.value}`)) {
+      const val = `pile ${short.n!.value}`;
+      out.push(join(tok, short, { k: 'w', senses: [{ cls: 'place', val, lang: null }] }));
+      i++;
+      continue;
+    }
     if (plural && tok.k === 'n' && tok.n!.unit === null && Number.isInteger(tok.n!.value)) {
       const before = out.at(-1);
       const val = `${plural} ${tok.n!.value}`;
       const next = tokens[i + 1];
       const linked = before && (isListLink(before) || sense(before, 'place') !== undefined);
-      const figures = next && (next.k === 'n' || sense(next, 'point') !== undefined) && !isListLink(before!);
+      // `piles 1 2 3 at 141 130 122`: so low a number is a name and no figure.
+      const names = tok.n!.value < 20 && next?.k === 'n';
+      const figures =
+        !names && next && (next.k === 'n' || sense(next, 'point') !== undefined) && !isListLink(before!);
       if (linked && !figures && context.piles.includes(val)) {
         out.push({ ...tok, k: 'w', senses: [{ cls: 'place', val, lang: null }] });
         continue;
@@ -91,6 +104,14 @@ export function places(tokens: readonly Tok[], context: ReadContext): Tok[] {
         continue;
       }
       if (context.piles.includes(val) && mayName(tokens, i)) {
+        if (putInto(tokens, i)) {
+          out.push({
+            ...tok,
+            n: { ...tok.n!, named: true },
+            senses: [...tok.senses, { cls: 'place?', val, lang: null }],
+          });
+          continue;
+        }
         out.push({ ...tok, senses: [...tok.senses, { cls: 'place?', val, lang: null }] });
         continue;
       }
@@ -148,4 +169,18 @@ function labelOf(
   if (context.piles.includes(`${head} ${letter}`)) return letter;
   if (label.upper || label.senses.length === 0) return letter;
   return null;
+}
+
+/** `half a bucket of leaves in 2`: behind a load and a word for where it went, a pile. */
+function putInto(tokens: readonly Tok[], i: number): boolean {
+  const before = tokens[i - 1];
+  const where = before?.senses.find((one) => one.cls === 'prep')?.val;
+  if (before?.k !== 'w' || !where || !['into', 'onto', 'on', 'in', 'to'].includes(where)) return false;
+  if (before.senses.some((one) => one.cls === 'prep' && one.val === 'at') || tokens[i + 1]?.k === 'n')
+    return false;
+  if (before.senses.some((one) => one.cls === 'down-to')) return false;
+  for (let k = i - 2; k >= 0 && tokens[k]!.k !== 'p'; k--)
+    if (sense(tokens[k], 'material') !== undefined || sense(tokens[k], 'container') !== undefined)
+      return true;
+  return false;
 }

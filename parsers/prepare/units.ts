@@ -171,7 +171,9 @@ function unitAt(
     // `carts 51 and 58 in`
     for (let j = k - 2; j >= Math.max(0, k - 7) && tokens[j]!.k !== 'p'; j--)
       if (sense(tokens[j], 'container') !== undefined && sense(next, 'deep') === undefined) return null;
-    if (sense(next, 'deep') === undefined && next !== undefined && !(next.k === 'p')) return null;
+    // `0.6 in of rain`
+    const fallen = sense(next, 'prep') === 'of' && sense(tokens[k + 2], 'weather') !== undefined;
+    if (!fallen && sense(next, 'deep') === undefined && next !== undefined && !(next.k === 'p')) return null;
   }
   if (unit === 'deg') {
     const next = tokens[k + 1];

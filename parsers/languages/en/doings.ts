@@ -23,7 +23,7 @@ export const doings: Words = {
   ready:
     'ready|ready for screening|is ready for screening|ready to be screened|is ready to be screened|is ready|ready to use|ready to go|ready to screen|ready for use|cured|is cured|all cured|matured|is ready to use|is ready to go|is ready to screen|is ready for use|is ready to give away|is ready now',
   deliver:
-    'delivery|delivered|delivery of|dropped off|truckload|truckload of|truck load of|arrived|drop off|brought|got a load of|load of|took delivery of|a load of|got a delivery of|got delivered|new load of|truck brought|deliverd|delivry|came in|were delivered|was delivered|got in|received|restocked|restock|stocked up|bought|dumped off|truck dropped|truck dropped off|tree guys dropped|new stock|stock in',
+    'delivery|delivered|delivery of|dropped off|truckload|truckload of|truck load of|arrived|drop off|brought|got a load of|load of|took delivery of|a load of|got a delivery of|got delivered|new load of|truck brought|deliverd|delivry|came in|were delivered|was delivered|got in|received|restocked|restock|stocked up|bought|dumped off|truck dropped|truck dropped off|tree guys dropped|new stock|stock in|came|has come|have come|is here|are here|showed up|got dropped off|got dropped|were dropped off|was dropped off|dropped|just came|landed|dumped|got here|truck came with|came today|tree company dropped|arborist dropped|arborists dropped',
   reject:
     'turned away|refused|rejected|sent back|sent away|turned down|did not accept|wouldnt take|didnt take|turnd away|refusing|turned back|said no to|declined|reject|refused to take|wouldnt accept|did not take|didnt accept',
   screen:

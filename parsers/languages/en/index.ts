@@ -1,5 +1,6 @@
 import type { Lexicon } from '../../lexicon.ts';
 import { doings } from './doings.ts';
+import { everyday } from './everyday.ts';
 import { more } from './more.ts';
 import { ordinary } from './ordinary.ts';
 import { asking, talk } from './talk.ts';
@@ -8,6 +9,7 @@ import { things } from './things.ts';
 export const en: Lexicon = {
   language: 'en',
   words: [things, doings, talk, asking, more, ordinary],
+  everyday,
   elisions: '',
   commaGroups: true,
   sourceWords: {

@@ -4,11 +4,16 @@ import type { Words } from '../../lexicon.ts';
 export const more: Words = {
   numand: 'and|n',
   be: 'is|was|are|were|been|being|its|be',
+  // What opens a clause that only tells when or why.
+  aside:
+    'after|before|because|cause|cuz|bc|since|while|due to|because of|on account of|right after|just after|just before|right before|as it|so that',
+  // What is said of the air before its degrees.
+  itis: 'its|it is|it was|its about|it hit',
   numero: 'number|num|nr',
   between: 'between',
   rangeword: 'to|and|thru|through',
   degree:
-    'hot|warm|cool|cooking|heating up|heating|running hot|getting hot|nice and hot|steaming|cooling down|cooling|climbing|still hot|cooking away',
+    'hot|warm|cool|cooking|heating up|heating|running hot|getting hot|nice and hot|steaming|cooling down|cooling|climbing|still hot|cooking away|cold|lukewarm|toasty|gone cold|cooled off|cooled down|stone cold|chilly|dropping|rising|warming up|warming|going cold',
   because:
     'because|full of|too much|cause|cuz|since|for|due to|was|were|had|contaminated with|reason|packed with|loaded with',
   testweight:

@@ -21,7 +21,7 @@ export const talk: Words = {
   next: 'then|so|but|after that|also|and then|afterwards|next up',
   'article:1': 'a|an|one',
   tempword:
-    'temp|temps|temperature|temperatures|tmp|probed|probe reading|degree reading|deg reading|probe temp|core temp of|took temps|temp check|temp reading|heat reading|thermometer in',
+    'temp|temps|temperature|temperatures|tmp|probed|probe reading|degree reading|deg reading|probe temp|core temp of|took temps|temp check|temp reading|heat reading|thermometer in|down to|cooled to|cooled down to|cooled off to|warmed to|warmed up to|heated up to|climbed to|dropped down to|crept up to|sitting at|holding at|holding|peaked at|topped out at|came up to|came down to|back up to|back down to|rose to|fell to|got up to|got to|maxed out at|bottomed at',
   minus: 'minus|negative',
   both: 'both|both piles|both of the piles',
   all: 'all|every|all the|all of the|each of the',

@@ -4,12 +4,17 @@ import type { Words } from '../../lexicon.ts';
 export const more: Words = {
   be: 'es|esta|estan|son|fue|estaba|era|estar|ser|sigue|estuvo|quedo|amanecio',
   numstart: 'ciento|cien',
+  // What opens a clause that only tells when or why.
+  aside:
+    'antes de|antes que|antes del|antes de que|despues de|despues del|despues de que|porque|ya que|mientras|por la|por el|por las|por los|luego de|debido a|para que|por que|pa que',
+  // What is said of the air before its degrees.
+  itis: 'hace|hacen|hacia|estamos a|estan haciendo|esta haciendo|estamos en|tenemos',
   numero: 'numero|num|nro',
   between: 'entre',
   turnname: 'voltear|voltearla|voltearse|vuelta|volteo|volteada|voltearlas|darle vuelta',
   rangeword: 'a|y|hasta',
   degree:
-    'caliente|tibia|calientita|calentando|bien caliente|enfriandose|subiendo|cocinando|todavia caliente|se esta calentando',
+    'caliente|tibia|calientita|calentando|bien caliente|enfriandose|subiendo|cocinando|todavia caliente|se esta calentando|fria|enfriada|se enfrio|tibiecita|calentita|helandose|calientito|bien fria',
   because:
     'porque|llenos de|llenas de|lleno de|llena de|demasiado|por|ya que|estaba|estaban|tenia|tenian|traia|traian|venian con|venia con|motivo|mucho|contaminado con|contaminada con|contaminados con|contaminadas con|con|por culpa de|debido a|razon|puro',
   testweight:

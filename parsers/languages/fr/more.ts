@@ -3,6 +3,11 @@ import type { Words } from '../../lexicon.ts';
 /** The rest of the French words: links, checks, laboratory terms, and what turns up beside a trouble. */
 export const more: Words = {
   be: 'est|sont|etait|etaient|c est|etre|ete|reste|rendu|etait a',
+  // What opens a clause that only tells when or why.
+  aside:
+    'avant|avant de|avant la|avant le|avant que|apres|apres la|apres le|parce que|car|puisque|pendant que|pour que|a cause de|a cause du|a cause de la',
+  // What is said of the air before its degrees.
+  itis: 'il fait|il faisait|on a',
   numero: 'numero|num|nr|n°',
   between: 'entre',
   turnname:
