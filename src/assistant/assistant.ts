@@ -62,7 +62,8 @@ export type Board = {
   timeZone: string;
   emergencyNumber: string | null;
   call: string;
-  dangers: { title: string; text: string }[];
+  /** `whats` are the kinds of danger that the lines answer. */
+  dangers: { whats: string[]; title: string; text: string }[];
 };
 
 /** A chat that what goes out unasked is put into. */
@@ -303,7 +304,8 @@ export function makeAssistant(parts: {
       timeZone: settings.timeZone,
       emergencyNumber: settings.safety.emergencyNumber ?? null,
       call: words.text(card.call, manner),
-      dangers: card.dangers.map(({ title, lines }) => ({
+      dangers: card.dangers.map(({ whats, title, lines }) => ({
+        whats,
         title: words.label(title, manner),
         text: words.text(lines, manner),
       })),

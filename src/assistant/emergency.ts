@@ -66,7 +66,7 @@ const argsOf = (safety: Settings['safety']) => ({
 export function safetyCard(
   safety: Settings['safety'],
   hasDrum: boolean,
-): { call: Line[]; dangers: { title: Say; lines: Line[] }[] } {
+): { call: Line[]; dangers: { whats: string[]; title: Say; lines: Line[] }[] } {
   const args = argsOf(safety);
   const call: Line[] = [say('emergency-call', args)];
   if (safety.address) call.push(say('emergency-address', { text: { text: safety.address } }));
@@ -75,6 +75,7 @@ export function safetyCard(
   return {
     call,
     dangers: shown.map(({ whats, lines }) => ({
+      whats,
       title: say(`danger-${whats[0]}`),
       lines: lines.map((id) => say(`emergency-${id}`, args)),
     })),

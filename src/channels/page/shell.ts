@@ -1,6 +1,8 @@
 import { createHash } from 'node:crypto';
 import { readdirSync, readFileSync } from 'node:fs';
+import { fileURLToPath, pathToFileURL } from 'node:url';
 import { gzipSync } from 'node:zlib';
+import type { Plugin } from 'esbuild';
 import type { Words } from '#assistant';
 import { pageTexts } from './texts.ts';
 
@@ -25,18 +27,37 @@ export async function makeShell(words: Words): Promise<Shell> {
   add('', 'text/html; charset=utf-8', read('page.html'));
   add('page.css', 'text/css; charset=utf-8', scripts.css);
   add('page.js', 'text/javascript; charset=utf-8', scripts.page);
+  add('danger.js', 'text/javascript; charset=utf-8', scripts.danger);
   add('worker.js', 'text/javascript; charset=utf-8', scripts.worker);
   add('texts.json', 'application/json; charset=utf-8', texts);
   add('icon.svg', 'image/svg+xml', read('icon.svg'));
   return { version, assets };
 }
 
-async function bundled(version: string): Promise<{ page: string; worker: string; css: string }> {
+type Scripts = { page: string; danger: string; worker: string; css: string };
+
+/**
+ * The danger reader for the phone goes without its long list of harmless turns of phrase, half of its size: it only
+ * speaks where nothing else can, and there a card too many does no harm.
+ */
+const withoutHarmless: Plugin = {
+  name: 'without-harmless',
+  setup: (build) =>
+    build.onLoad({ filter: /[\\/]languages[\\/]\w+[\\/]danger\.ts$/ }, async ({ path }) => {
+      const words = Object.entries((await import(pathToFileURL(path).href)) as Record<string, object>);
+      const kept = words.map(
+        ([name, lists]) => `export const ${name} = ${JSON.stringify({ ...lists, quiet: '' })};`,
+      );
+      return { contents: kept.join('\n'), loader: 'js' };
+    }),
+};
+
+async function bundled(version: string): Promise<Scripts> {
   // Only where somebody opens the page: the bundler is of no use to a terminal.
   const { build, stop } = await import('esbuild');
   const one = async (name: string): Promise<string> => {
     const { outputFiles } = await build({
-      entryPoints: [new URL(name, FOLDER).pathname],
+      entryPoints: [fileURLToPath(new URL(name, FOLDER))],
       bundle: true,
       minify: true,
       write: false,
@@ -45,12 +66,18 @@ async function bundled(version: string): Promise<{ page: string; worker: string;
       legalComments: 'none',
       logLevel: 'silent',
       define: { VERSION: JSON.stringify(version) },
+      plugins: [withoutHarmless],
     });
     return outputFiles[0]!.text;
   };
   try {
-    const [page, worker, css] = await Promise.all([one('page.ts'), one('worker.ts'), one('page.css')]);
-    return { page, worker, css };
+    const [page, danger, worker, css] = await Promise.all([
+      one('page.ts'),
+      one('danger.ts'),
+      one('worker.ts'),
+      one('page.css'),
+    ]);
+    return { page, danger, worker, css };
   } finally {
     await stop();
   }

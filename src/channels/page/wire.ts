@@ -33,7 +33,8 @@ export type Board = {
   timeZone: string;
   emergencyNumber: string | null;
   call: string;
-  dangers: { title: string; text: string }[];
+  /** `whats`: the kinds of danger that the text answers. */
+  dangers: { whats: string[]; title: string; text: string }[];
 };
 
 export type News = { version: string; board: Board; replies: Reply[] };

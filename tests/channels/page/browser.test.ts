@@ -123,6 +123,65 @@ describe.skipIf(!hasBrowser)('the page in a browser', () => {
     expect(complaints).toEqual([]);
   });
 
+  it('opens the card by itself where danger is typed and no answer can come', async () => {
+    const place = await yard();
+    const { tab, context, complaints } = await takePhone(browser);
+    await tab.goto(place.open);
+    await tab.evaluate(() => navigator.serviceWorker.ready.then(() => undefined));
+    await tab.locator('#site', { hasText: 'Ferry Lane' }).waitFor();
+    await place.cut();
+    await context.setOffline(true);
+    await tab.reload();
+    await tab.waitForFunction(() => 'dangersIn' in window);
+    await write(tab, 'cart 61');
+    await slip(tab, 'cart 61').getByText('Waiting to be sent').waitFor();
+    expect(await tab.locator('#card').isVisible()).toBe(false);
+    for (const [text, head] of [
+      ['smoke comming out of pile A', /^Fire/],
+      ['Ana tiene el braso dentro del tambor!!', /^Somebody is caught/],
+    ] as const) {
+      await write(tab, text);
+      await tab.locator('#card').waitFor();
+      expect(await tab.locator('#card h2').first().textContent()).toMatch(head);
+      expect(await tab.evaluate(() => document.activeElement?.id)).toBe('card');
+      expect(await tab.evaluate(() => scrollY)).toBe(0);
+      await shot(tab, `no-signal-${text.slice(0, 3)}`);
+      await tab.locator('#emergency').click();
+    }
+    await place.mend();
+    await context.setOffline(false);
+    await replied(tab, '112');
+    expect(place.lines().filter(({ kind }) => kind === 'problem')).toHaveLength(2);
+    expect(complaints).toEqual([]);
+  });
+
+  it('shows a picture where it was asked for, and its words where it cannot be had', async () => {
+    const place = await yard();
+    const { tab, context, complaints } = await takePhone(browser);
+    await tab.goto(place.open);
+    await tab.evaluate(() => navigator.serviceWorker.ready.then(() => undefined));
+    await write(tab, 'cart 61.5');
+    await replied(tab, '45.5 kg net');
+    await tab.getByRole('button', { name: 'Week', exact: true }).click();
+    const image = tab.getByRole('img', { name: /^46 kg in since/ });
+    await image.waitFor();
+    await tab.waitForFunction(
+      () => document.querySelector<HTMLImageElement>('#log img')?.naturalWidth === 1440,
+    );
+    const { width, height } = (await image.boundingBox())!;
+    expect(width).toBeGreaterThan(340);
+    expect(width).toBeLessThan(390);
+    const natural = await image.evaluate((each: HTMLImageElement) => each.naturalHeight / each.naturalWidth);
+    expect(height / width).toBeCloseTo(natural, 1);
+    await shot(tab, 'picture');
+    await place.cut();
+    await context.setOffline(true);
+    await tab.reload();
+    await replied(tab, '46 kg in since');
+    expect(await tab.locator('#log img').count()).toBe(0);
+    expect(complaints).toEqual([]);
+  });
+
   it('sends nothing twice when the answer is lost on the way', async () => {
     const { open, lines } = await yard();
     const { tab } = await takePhone(browser);

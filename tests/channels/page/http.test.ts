@@ -1,3 +1,5 @@
+import { randomBytes } from 'node:crypto';
+import { get } from 'node:http';
 import { describe, expect, it } from 'vitest';
 import { PAGE_TEXTS } from '#channels/page';
 import { readTexts } from '../../../src/commands/parts.ts';
@@ -137,6 +139,26 @@ describe('who came by a link', () => {
   });
 });
 
+describe('a picture', () => {
+  it('is drawn for the phone that asked for it, and for nobody else', async () => {
+    const place = await yard();
+    const ana = place.phone();
+    await ana.say('cart 61.5');
+    const [reply] = (await ana.say('week')).replies;
+    expect(reply?.picture?.alt).toMatch(/^46 kg in since /);
+    const png = await ana.picture(reply!.row);
+    expect(png.status).toBe(200);
+    expect(png.body.subarray(1, 4).toString('latin1')).toBe('PNG');
+    expect(png.body.readUInt32BE(16)).toBe(1440);
+    expect((await place.phone().picture(reply!.row)).status).toBe(422);
+    expect(
+      (await place.phone({ token: randomBytes(24).toString('base64url') }).picture(reply!.row)).status,
+    ).toBe(404);
+    expect((await ana.picture(reply!.row - 1)).status).toBe(422);
+    expect((await ana.picture(99_999)).status).toBe(422);
+  });
+});
+
 describe('a link', () => {
   it('opens nothing when unknown, missing, or replaced', async () => {
     const { phone, book, site, link, address } = await yard();
@@ -232,14 +254,8 @@ describe('over the wire', () => {
   it('is under 60 kB in all', async () => {
     const { address } = await yard();
     let bytes = 0;
-    for (const path of ['', 'page.js', 'page.css', 'texts.json', 'icon.svg', 'worker.js']) {
-      const response = await fetch(address + path, { headers: { 'accept-encoding': 'identity' } });
-      const plain = (await response.arrayBuffer()).byteLength;
-      expect(response.status, path).toBe(200);
-      const small = await fetch(address + path, { method: 'HEAD', headers: { 'accept-encoding': 'gzip' } });
-      expect(small.headers.get('content-encoding')).toBe('gzip');
-      bytes += Number(small.headers.get('content-length') ?? plain);
-    }
+    for (const path of ['', 'page.js', 'page.css', 'texts.json', 'icon.svg', 'worker.js', 'danger.js'])
+      bytes += await overTheWire(address + path);
     console.log(`the page over the wire: ${bytes} bytes`);
     expect(bytes).toBeLessThan(60_000);
   });
@@ -291,3 +307,19 @@ describe('the texts of the page', () => {
     expect(all).toMatch(/sharps box/);
   });
 });
+
+/** How many bytes a browser gets: `fetch` would unpack them. */
+const overTheWire = (address: string): Promise<number> =>
+  new Promise((resolve, reject) => {
+    get(address, { headers: { 'accept-encoding': 'gzip' } }, (response) => {
+      let bytes = 0;
+      response.on('data', (piece: Buffer) => {
+        bytes += piece.length;
+      });
+      response.on('end', () =>
+        response.statusCode === 200 && response.headers['content-encoding'] === 'gzip'
+          ? resolve(bytes)
+          : reject(new Error(`${address}: ${response.statusCode}`)),
+      );
+    }).on('error', reject);
+  });

@@ -8,6 +8,7 @@ import { openBook } from '#logbook';
 import { Site } from '#records';
 import { makeWords } from '#wording';
 import type { News } from '../../../src/channels/page/wire.ts';
+import { draws } from '../../../src/commands/drawing.ts';
 import { homesOf, readTexts } from '../../../src/commands/parts.ts';
 
 const SITE = {
@@ -42,7 +43,7 @@ export const yard = async (change: Record<string, unknown> = {}) => {
   const token = link();
   let heard = 0;
   const open = (port = 0): Promise<Page> =>
-    startPage({ book, assistant, words, complain, port, now, heard: () => (heard += 1) });
+    startPage({ book, assistant, words, complain, port, now, draw: draws, heard: () => (heard += 1) });
   let page = await open();
   onTestFinished(async () => {
     await page.close();
@@ -107,13 +108,22 @@ const phone = (address: string, token: string, id = randomBytes(24).toString('ba
       const response = await post(said(text, more));
       const body = (await response.json()) as {
         trouble?: string;
-        replies: { row: number; text: string; choices: { label: string; undo: boolean }[] }[];
+        replies: {
+          row: number;
+          text: string;
+          choices: { label: string; undo: boolean }[];
+          picture: { alt: string } | null;
+        }[];
       };
       return {
         status: response.status,
         ...body,
         text: (body.replies ?? []).map((reply) => reply.text).join('\n'),
       };
+    },
+    picture: async (row: number) => {
+      const response = await fetch(`${address}api/picture/${row}`, { headers });
+      return { status: response.status, body: Buffer.from(await response.arrayBuffer()) };
     },
     news: async () => {
       const response = await fetch(`${address}api/news?after=0`, { headers });

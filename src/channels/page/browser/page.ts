@@ -1,7 +1,8 @@
 import { HIDING, type News, type Trouble } from '../wire.ts';
+import { makeKeys, reveal, showDesk } from './desk.ts';
 import { newsOverLine, pictureOverLine, random, sayOverLine } from './line.ts';
 import { type Kept, openStore, type Slip, type Store } from './store.ts';
-import { by, clock, fillCard, filled, made, type Show, slipOf, type Texts } from './view.ts';
+import { by, clock, filled, type Show, slipOf, type Texts } from './view.ts';
 
 declare const VERSION: string;
 
@@ -10,6 +11,8 @@ type Language = (typeof LANGUAGES)[number];
 
 const LOOK_EVERY_MS = 25_000;
 const LONGEST_REST_MS = 60_000;
+/** How long somebody in danger is left without a word. */
+const ANSWER_MS = 2000;
 
 async function run(): Promise<void> {
   const allTexts = fetch('texts.json').then((response) => response.json()) as Promise<
@@ -35,6 +38,7 @@ function takeLink(kept: Kept): boolean {
 function makePage(store: Store, kept: Kept, allTexts: Record<Language, Texts>, slips: Slip[]) {
   const list = by<HTMLOListElement>('slips');
   const field = by<HTMLTextAreaElement>('field');
+  const keys = makeKeys(field, () => texts());
   const shown = new Map<string, { mark: string; item: HTMLElement }>();
   let stopped: Trouble | null = null;
   let isOff = false;
@@ -42,6 +46,8 @@ function makePage(store: Store, kept: Kept, allTexts: Record<Language, Texts>, s
   let restMs = 0;
   let timer = 0;
   let lastRow = 0;
+  /** The dangers that the card was opened for. */
+  let alarm: string[] = [];
 
   /** What was chosen here, else what the phone speaks; null where it is none of ours. */
   const ownLanguage = (): Language | null => {
@@ -49,52 +55,21 @@ function makePage(store: Store, kept: Kept, allTexts: Record<Language, Texts>, s
     return (wanted.find((one) => LANGUAGES.includes(one as Language)) as Language | undefined) ?? null;
   };
   const language = (): Language => ownLanguage() ?? kept.board?.language ?? 'en';
+  /** The phone's own way of writing hours and dates in that language. */
+  const locale = (): string => navigator.languages.find((each) => each.startsWith(language())) ?? language();
   const texts = (): Texts => allTexts[language()];
   const who = () => ({ token: kept.token ?? '', phone: kept.phone! });
   const isHere = (slip: Slip): boolean => slip.site === null || slip.site === (kept.site ?? slip.site);
 
   // --- what is seen
 
+  const showFixed = (): void =>
+    showDesk({ kept, texts: texts(), language: language(), stopped, alarm, keys });
+
   function tell(text: string, off = false): void {
     const signal = by('signal');
     if (signal.textContent !== text) signal.textContent = text;
     signal.classList.toggle('off', off);
-  }
-
-  function showFixed(): void {
-    const t = texts();
-    document.documentElement.lang = language();
-    document.title = kept.board ? `${kept.board.name} · ${t.title}` : (t.title ?? '');
-    by('site').textContent = kept.board?.name ?? t.title ?? '';
-    by('emergency-word').textContent = by('card').hidden ? t.emergency! : t['emergency-close']!;
-    by('card').setAttribute('aria-label', t.emergency!);
-    fillCard(by('card'), kept.board, t);
-    by('log').setAttribute('aria-label', t.log!);
-    by('empty').textContent = t.empty!;
-    for (const [id, text] of [
-      ['today', t.today],
-      ['week', t.week],
-      ['send', t.send],
-      ['name-save', t['name-save']],
-      ['name-skip', t['name-skip']],
-      ['language-word', t.language],
-    ] as const)
-      by(id).textContent = text ?? '';
-    document.querySelector('#say label')!.textContent = t.field!;
-    document.querySelector('#name-form label')!.textContent = t['name-ask']!;
-    by<HTMLSelectElement>('language').value = language();
-    by('rename').textContent = kept.name ? filled(t['name-change'], { name: kept.name }) : t['name-none']!;
-    by('name-form').hidden = kept.name !== undefined || stopped !== null || !kept.token;
-    showKeys();
-    by('words').replaceChildren(
-      ...t.words!.split('|').map((word) => {
-        const button = made('button', '', word) as HTMLButtonElement;
-        button.type = 'button';
-        button.addEventListener('click', () => putWord(word));
-        return button;
-      }),
-    );
-    showStop();
   }
 
   /** Only what is new or has changed is touched, so that a screen reader hears it once. */
@@ -104,7 +79,7 @@ function makePage(store: Store, kept: Kept, allTexts: Record<Language, Texts>, s
     );
     const show: Show = {
       texts: texts(),
-      language: language(),
+      language: locale(),
       timeZone: kept.board?.timeZone,
       now: Date.now(),
       pressed,
@@ -143,63 +118,7 @@ function makePage(store: Store, kept: Kept, allTexts: Record<Language, Texts>, s
     if (grew && atEnd && after) reveal(after);
   }
 
-  /** Into the room between head and desk: from its start where it is taller than that. */
-  function reveal(item: Element | undefined): void {
-    if (!item) return;
-    const root = document.documentElement;
-    const covers = (each: Element | null): number =>
-      each && getComputedStyle(each).position === 'sticky' ? each.getBoundingClientRect().height : 0;
-    const [top, bottom] = [covers(document.querySelector('header')), covers(by('desk'))];
-    root.style.scrollPadding = `${top}px 0 ${bottom}px`;
-    const isTall = item.getBoundingClientRect().height > innerHeight - top - bottom;
-    item.scrollIntoView({ block: isTall ? 'start' : 'end' });
-  }
-
-  function showStop(): void {
-    const t = texts();
-    const stop = by('stop');
-    const what = kept.token ? stopped : 'no-link';
-    by('desk').hidden = what !== null;
-    stop.hidden = what === null;
-    if (what === null) {
-      stop.replaceChildren();
-      return;
-    }
-    const [head, text] =
-      what === 'link-ended'
-        ? [t['ended-head'], t.ended]
-        : what === 'no-link'
-          ? ['', t['no-link']]
-          : [t['unknown-head'], t.unknown];
-    stop.replaceChildren(...(head ? [made('h2', '', head)] : []), made('p', '', text));
-  }
-
   // --- what is written
-
-  function showKeys(): void {
-    const t = texts();
-    const isDigits = field.inputMode === 'decimal';
-    by('keys').textContent = isDigits ? t.letters! : t.digits!;
-    by('keys').setAttribute(
-      'aria-label',
-      `${isDigits ? t.letters : t.digits}: ${isDigits ? t['keys-letters'] : t['keys-digits']}`,
-    );
-  }
-
-  function keys(mode: 'decimal' | 'text'): void {
-    field.inputMode = mode;
-    showKeys();
-    // A keyboard that is open changes only when the field is left and entered again.
-    field.blur();
-    field.focus();
-  }
-
-  function putWord(word: string): void {
-    const before = field.value;
-    field.value = `${before}${before && !/\s$/.test(before) ? (/[\d.,]$/.test(before) ? ', ' : ' ') : ''}${word} `;
-    keys('decimal');
-    field.setSelectionRange(field.value.length, field.value.length);
-  }
 
   async function write(text: string, more: Pick<Slip, 'choose' | 'ask'> = {}): Promise<void> {
     const slip = await store.add({
@@ -214,7 +133,32 @@ function makePage(store: Store, kept: Kept, allTexts: Record<Language, Texts>, s
     slips.push(slip);
     showSlips();
     reveal(shown.get(slip.key)?.item);
+    if (slip.text && !slip.choose) watch(slip);
     void send();
+  }
+
+  /** Nobody waits for a signal with an arm in a machine: where no answer comes at once, the card opens by itself. */
+  function watch(slip: Slip): void {
+    const whats = window.dangersIn?.(slip.text) ?? [];
+    if (whats.length === 0) return;
+    const warn = (): void => {
+      if (slip.state !== 'waiting') return;
+      alarm = whats;
+      showCard(true);
+      by('card').focus();
+    };
+    if (isOff || !navigator.onLine) warn();
+    else setTimeout(warn, ANSWER_MS);
+  }
+
+  function showCard(isOpen: boolean): void {
+    const card = by('card');
+    card.hidden = !isOpen;
+    document.body.classList.toggle('card-open', isOpen);
+    by('emergency').setAttribute('aria-expanded', String(isOpen));
+    if (!isOpen) alarm = [];
+    showFixed();
+    if (isOpen) scrollTo(0, 0);
   }
 
   // --- what goes out and comes in
@@ -291,7 +235,7 @@ function makePage(store: Store, kept: Kept, allTexts: Record<Language, Texts>, s
     }
     isOff = true;
     const last = slips.filter((slip) => slip.ask === ask && slip.state === 'sent' && isHere(slip)).at(-1);
-    const show = { language: language(), timeZone: kept.board?.timeZone, now: Date.now() };
+    const show = { language: locale(), timeZone: kept.board?.timeZone, now: Date.now() };
     tell(last ? filled(t['kept-answer'], { when: clock(last.typedAt, show) }) : t['no-kept-answer']!, true);
     if (last) reveal(shown.get(last.key)?.item);
   }
@@ -376,7 +320,7 @@ function makePage(store: Store, kept: Kept, allTexts: Record<Language, Texts>, s
       if (!text) return;
       field.value = '';
       field.inputMode = 'text';
-      showKeys();
+      keys.show();
       void write(text);
     });
     field.addEventListener('keydown', (event) => {
@@ -386,15 +330,8 @@ function makePage(store: Store, kept: Kept, allTexts: Record<Language, Texts>, s
     });
     by('today').addEventListener('click', () => void look('today'));
     by('week').addEventListener('click', () => void look('week'));
-    by('keys').addEventListener('click', () => keys(field.inputMode === 'decimal' ? 'text' : 'decimal'));
-    by('emergency').addEventListener('click', () => {
-      const card = by('card');
-      card.hidden = !card.hidden;
-      document.body.classList.toggle('card-open', !card.hidden);
-      by('emergency').setAttribute('aria-expanded', String(!card.hidden));
-      by('emergency-word').textContent = card.hidden ? texts().emergency! : texts()['emergency-close']!;
-      if (!card.hidden) scrollTo(0, 0);
-    });
+    by('keys').addEventListener('click', keys.turn);
+    by('emergency').addEventListener('click', () => showCard(by('card').hidden));
     by('name-form').addEventListener('submit', (event) => {
       event.preventDefault();
       const name = by<HTMLInputElement>('name').value.replace(HIDING, '').trim();
@@ -450,6 +387,9 @@ function makePage(store: Store, kept: Kept, allTexts: Record<Language, Texts>, s
       showSlips();
       listen();
       stayUpToDate();
+      const reader = document.createElement('script');
+      reader.src = 'danger.js';
+      document.head.append(reader);
       now();
       void send();
     },

@@ -62,12 +62,16 @@ function replyOf(reply: Reply, show: Show): HTMLElement[] {
     parts.push(text);
   }
   if (reply.picture) {
-    const image = made('img', '') as HTMLImageElement;
-    image.alt = reply.picture.alt;
-    parts.push(image);
+    // Its words stand there until it is, and for good where it cannot be had.
+    const { alt } = reply.picture;
+    const words = made('p', 'reply', alt);
+    parts.push(words);
     void show.picture(reply.row).then((source) => {
-      if (source) image.src = source;
-      else image.replaceWith(made('p', 'reply', image.alt));
+      if (!source) return;
+      const image = made('img', '') as HTMLImageElement;
+      image.alt = alt;
+      image.src = source;
+      words.replaceWith(image);
     });
   }
   if (reply.file) {
@@ -107,13 +111,19 @@ export function clock(at: number, show: Pick<Show, 'language' | 'timeZone' | 'no
   return `${new Date(at).toLocaleDateString(show.language, { day: 'numeric', month: 'short', ...zone })} ${time}`;
 }
 
-/** Whom to call, then what to do in each danger. */
-export function fillCard(card: HTMLElement, board: Board | undefined, texts: Texts): void {
+/** Whom to call, then what to do in each danger; what is known to have happened stands before all else. */
+export function fillCard(
+  card: HTMLElement,
+  board: Board | undefined,
+  texts: Texts,
+  whats: readonly string[] = [],
+): void {
   if (!board) {
     card.replaceChildren(made('p', '', texts['emergency-none']));
     return;
   }
-  const parts: HTMLElement[] = [];
+  const told = (danger: Board['dangers'][number]) => danger.whats.some((what) => whats.includes(what));
+  const parts: HTMLElement[] = board.dangers.filter(told).flatMap(sectionOf);
   const number = board.emergencyNumber?.replaceAll(/[^\d+*#]/g, '');
   if (number && board.emergencyNumber) {
     const call = made(
@@ -125,9 +135,12 @@ export function fillCard(card: HTMLElement, board: Board | undefined, texts: Tex
     parts.push(call);
   }
   parts.push(made('p', '', board.call));
-  for (const { title, text } of board.dangers) {
-    parts.push(made('h2', '', title[0]!.toUpperCase() + title.slice(1)), made('p', '', text));
-  }
+  parts.push(...board.dangers.filter((danger) => !told(danger)).flatMap(sectionOf));
   parts.push(made('p', 'state', texts['emergency-rules']));
   card.replaceChildren(...parts);
 }
+
+const sectionOf = ({ title, text }: Board['dangers'][number]): HTMLElement[] => [
+  made('h2', '', title[0]!.toUpperCase() + title.slice(1)),
+  made('p', '', text),
+];

@@ -12,7 +12,7 @@ const worker = self as unknown as {
 };
 
 const CACHE = `page-${VERSION}`;
-const FILES = ['./', 'page.js', 'page.css', 'texts.json', 'icon.svg'];
+const FILES = ['./', 'page.js', 'danger.js', 'page.css', 'texts.json', 'icon.svg'];
 
 worker.addEventListener('install', (event) => {
   const load = async () => {
