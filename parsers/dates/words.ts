@@ -116,10 +116,12 @@ export function cutDateTokens(text: string): DateToken[] {
     }
     const code = raw.charCodeAt(0);
     const isAscii = code < 128;
-    const isNumber = isAscii ? code >= 48 && code <= 57 : /^\p{Nd}/u.test(raw);
+    // wide digits are numbers; those of another script are none here, as nowhere in the reader
+    const digits = isAscii ? raw : raw.normalize('NFKD');
+    const isNumber = isAscii ? code >= 48 && code <= 57 : /^\d+$/.test(digits);
     const isLetter = (code >= 97 && code <= 122) || (code >= 65 && code <= 90);
     const isWord = isAscii ? isLetter : !isNumber && /^[\p{L}\p{M}]/u.test(raw);
-    const folded = isWord ? fold(raw) : isNumber && !isAscii ? raw.normalize('NFKD') : raw;
+    const folded = isWord ? fold(raw) : isNumber ? digits : raw;
     tokens.push({
       kind: isNumber ? 'number' : isWord ? 'word' : 'mark',
       raw,

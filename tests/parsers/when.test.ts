@@ -176,10 +176,18 @@ describe('any text at all', () => {
     );
   });
 
+  it('reads no hour in digits that it does not know, and wide ones as any other', () => {
+    for (const said of ['at ٣', 'à ٣h bac 61', 'a las ४', '٥/٩ cart 61', 'le ٩ bac 61']) {
+      expect(whens(said), said).toEqual([]);
+    }
+    expect(whens('at ９')).toEqual(['2026-11-24T09:00']);
+  });
+
   it('never gives a log message a date ahead without saying so', () => {
     fc.assert(
       fc.property(text, (said) => {
         for (const span of findDates(said, [], site())) {
+          if (span.when !== undefined) expect(span.when).toMatch(/^\d{4}-\d\d-\d\d(T\d\d:\d\d)?$/);
           if (span.when !== undefined && span.future !== true) {
             expect(span.when <= (span.when.length > 10 ? '2026-11-24T15:00' : '2026-11-24')).toBe(true);
           }
