@@ -17,13 +17,12 @@ export async function makeShell(words: Words): Promise<Shell> {
   const texts = JSON.stringify(pageTexts(words));
   const hash = createHash('sha256').update(texts);
   for (const name of readdirSync(FOLDER).sort()) hash.update(read(name));
-  const version = hash.digest('hex').slice(0, 16);
+  const { version, ...scripts } = await bundled((danger) => hash.update(danger).digest('hex').slice(0, 16));
   const assets = new Map<string, Asset>();
   const add = (name: string, type: string, text: string): void => {
     const body = Buffer.from(text, 'utf8');
     assets.set(name, { type, body, gzip: gzipSync(body, { level: 9 }) });
   };
-  const scripts = await bundled(version);
   add('', 'text/html; charset=utf-8', read('page.html'));
   add('page.css', 'text/css; charset=utf-8', scripts.css);
   add('page.js', 'text/javascript; charset=utf-8', scripts.page);
@@ -34,7 +33,7 @@ export async function makeShell(words: Words): Promise<Shell> {
   return { version, assets };
 }
 
-type Scripts = { page: string; danger: string; worker: string; css: string };
+type Scripts = { version: string; page: string; danger: string; worker: string; css: string };
 
 /**
  * The danger reader for the phone goes without its long list of harmless turns of phrase, half of its size: it only
@@ -52,10 +51,11 @@ const withoutHarmless: Plugin = {
     }),
 };
 
-async function bundled(version: string): Promise<Scripts> {
+/** The version hangs on the danger reader too, whose words stand elsewhere: a phone is not to keep an old one. */
+async function bundled(versionWith: (danger: string) => string): Promise<Scripts> {
   // Only where somebody opens the page: the bundler is of no use to a terminal.
   const { build, stop } = await import('esbuild');
-  const one = async (name: string): Promise<string> => {
+  const one = async (name: string, version = ''): Promise<string> => {
     const { outputFiles } = await build({
       entryPoints: [fileURLToPath(new URL(name, FOLDER))],
       bundle: true,
@@ -71,13 +71,14 @@ async function bundled(version: string): Promise<Scripts> {
     return outputFiles[0]!.text;
   };
   try {
-    const [page, danger, worker, css] = await Promise.all([
-      one('page.ts'),
-      one('danger.ts'),
-      one('worker.ts'),
+    const danger = await one('danger.ts');
+    const version = versionWith(danger);
+    const [page, worker, css] = await Promise.all([
+      one('page.ts', version),
+      one('worker.ts', version),
       one('page.css'),
     ]);
-    return { page, danger, worker, css };
+    return { version, page, danger, worker, css };
   } finally {
     await stop();
   }

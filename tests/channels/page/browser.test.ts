@@ -1,9 +1,10 @@
 /// <reference lib="dom" />
 import { AxeBuilder } from '@axe-core/playwright';
-import type { Browser, Page as Tab } from 'playwright-core';
+import type { Browser, BrowserContext, Page as Tab } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { hasBrowser, launch, takePhone, yard } from './kit.ts';
 
+type Yard = Awaited<ReturnType<typeof yard>>;
 const SHOTS = process.env.PAGE_SHOTS;
 
 describe.skipIf(!hasBrowser)('the page in a browser', () => {
@@ -21,6 +22,14 @@ describe.skipIf(!hasBrowser)('the page in a browser', () => {
   const replied = (tab: Tab, text: string) => tab.locator('.reply', { hasText: text }).first().waitFor();
   const shot = async (tab: Tab, name: string) => {
     if (SHOTS) await tab.screenshot({ path: `${SHOTS}/${name}.png` });
+  };
+  /** Opened while there was signal, so that the phone has the page; then none. */
+  const openThenLose = async (place: Yard, tab: Tab, context: BrowserContext) => {
+    await tab.goto(place.open);
+    await tab.evaluate(() => navigator.serviceWorker.ready.then(() => undefined));
+    await tab.locator('#site', { hasText: 'Ferry Lane' }).waitFor();
+    await place.cut();
+    await context.setOffline(true);
   };
   const axe = async (tab: Tab) => {
     const { violations } = await new AxeBuilder({ page: tab })
@@ -89,17 +98,14 @@ describe.skipIf(!hasBrowser)('the page in a browser', () => {
   it('keeps what is typed with no signal, opens without one, and sends it once, in order, dated when typed', async () => {
     const place = await yard();
     const { tab, context, complaints } = await takePhone(browser);
-    await tab.goto(place.open);
-    await tab.evaluate(() => navigator.serviceWorker.ready.then(() => undefined));
-    await tab.locator('#site', { hasText: 'Ferry Lane' }).waitFor();
-    await place.cut();
-    await context.setOffline(true);
+    await openThenLose(place, tab, context);
     await write(tab, 'cart 61');
     await write(tab, 'cart 62');
     await slip(tab, 'cart 62').getByText('Waiting to be sent').waitFor();
     await tab.reload();
     await slip(tab, 'cart 61').getByText('Waiting to be sent').waitFor();
     await write(tab, 'cart 63');
+    await slip(tab, 'cart 63').getByText('Waiting to be sent').waitFor();
     expect(await tab.locator('.slip.waiting').count()).toBe(3);
     await tab.getByRole('button', { name: 'Emergency' }).click();
     await tab.getByText('the grey box by the door').first().waitFor();
@@ -126,11 +132,7 @@ describe.skipIf(!hasBrowser)('the page in a browser', () => {
   it('opens the card by itself where danger is typed and no answer can come', async () => {
     const place = await yard();
     const { tab, context, complaints } = await takePhone(browser);
-    await tab.goto(place.open);
-    await tab.evaluate(() => navigator.serviceWorker.ready.then(() => undefined));
-    await tab.locator('#site', { hasText: 'Ferry Lane' }).waitFor();
-    await place.cut();
-    await context.setOffline(true);
+    await openThenLose(place, tab, context);
     await tab.reload();
     await tab.waitForFunction(() => 'dangersIn' in window);
     await write(tab, 'cart 61');
