@@ -1,16 +1,5 @@
 import { isMassUnit, isVolumeUnit, LANGUAGES, type Request, RULE_SETS, toKg, toLitres } from '#records';
-import { judgeWeight } from '../plausible.ts';
-import {
-  bare,
-  type Item,
-  isPrep,
-  placesOf,
-  type Reader,
-  type Scope,
-  type Slots,
-  take,
-  tidy,
-} from '../reading.ts';
+import { bare, type Item, isPrep, type Reader, type Scope, take, tidy } from '../reading.ts';
 import { plain } from '../text.ts';
 import { sense, type Tok } from '../tokens.ts';
 import { sliceOfTokens } from './words.ts';

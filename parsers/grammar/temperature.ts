@@ -191,7 +191,6 @@ function asPlace(slots: Slots, k: number): boolean {
 }
 
 function readPieces(pieces: Piece[], slots: Slots, scope: Scope, tokens: readonly Tok[]): Item[] | null {
-  const { context } = scope;
   const whole = slots.get('both').length > 0 || slots.get('all').length > 0 || slots.get('many').length > 0;
   const named = pieces
     .filter((piece) => piece.kind === 'place')

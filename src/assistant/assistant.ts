@@ -1,4 +1,4 @@
-import { instantOf, localDateOf, settingAt } from '#core';
+import { localDateOf, settingAt } from '#core';
 import { readMessage } from '#parsers';
 import { type BookRecord, type Entry, LANGUAGES, type Language, type NewEntry } from '#records';
 import { sayChangedWeeks } from './changed-weeks.ts';

@@ -1,5 +1,5 @@
 import type { Picture } from '#core';
-import type { Assumption, BookRecord, Doubt, Entry, NewEntry } from '#records';
+import type { Assumption, BookRecord, Doubt, Entry } from '#records';
 import type { Drawing } from './pictures-of/drawing.ts';
 import type { Book, ChoiceAct, Incoming, Manner, Person, PictureSpec, PostAbout } from './ports.ts';
 import type { Line, Say } from './say.ts';
@@ -49,8 +49,3 @@ export type AddMore = {
   /** Overrides the moment worked out from the record's `when`. */
   happenedAt?: string;
 };
-
-type NewEntryOf = (
-  record: BookRecord | (Record<string, unknown> & { kind: string }),
-  more: AddMore,
-) => NewEntry;

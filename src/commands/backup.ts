@@ -1,4 +1,3 @@
-import { dirname, join } from 'node:path';
 import { parseArgs } from 'node:util';
 import { backupInto } from '#papers';
 import { backupsBeside, KEPT_BACKUPS } from './backup-folder.ts';

@@ -50,7 +50,6 @@ export type World = {
   calls: { method: string; payload: Record<string, unknown> }[];
 };
 
-const GENERAL_TOPIC = 1;
 export const ANONYMOUS_ADMIN: User = {
   id: 1087968824,
   is_bot: true,

@@ -1,11 +1,5 @@
 import { isFeed, type LoadWeight, litresOf, localTimeOf, type Picture, weighed } from '#core';
-import {
-  type BookKind,
-  type BookRecord,
-  type BookRecordOf,
-  BookRecord as BookSchema,
-  type Entry,
-} from '#records';
+import type { BookKind, BookRecord, BookRecordOf, Entry } from '#records';
 
 /** A line of the book as the sheets see it: who, when on the site's clock, and what it weighs. */
 export type SeenLine<K extends BookKind = BookKind> = {
