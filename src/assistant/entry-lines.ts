@@ -280,14 +280,42 @@ function settingSay(record: BookRecordOf<'setting'>, _draft: Draft): Say {
     const { chips, food } = value as { chips: number; food: number };
     return say('setting-ratio', { chips: { number: chips }, food: { number: food } });
   }
+  const drum = drumSettingSay(record.name, of, value);
+  if (drum) return drum;
   if (name === 'accepts' && value !== null && typeof value === 'object' && !Array.isArray(value)) {
-    const [what = '', yes] = Object.entries(value)[0] ?? [];
+    // The list grows by what was said: the last of it is what is new.
+    const [what = '', yes] = Object.entries(value).at(-1) ?? [];
     return say('setting-accepts', { what: { material: what }, yes: { text: yes ? 'yes' : 'no' } });
   }
   if (name === 'cautions') return say('setting-cautions', { on: { text: String(value) } });
   if (name === 'keep-messages') return say('setting-keep', { days: { count: value as number } });
   return say('setting-other', { name: term('setting-name', record.name), value: { text: plain(value) } });
 }
+
+const MATERIAL_FIGURES = ['carbon', 'nitrogen', 'ash', 'density', 'cn'];
+
+/** Settings of the drum, of the mix, and figures of a material. */
+function drumSettingSay(full: string, of: string, value: unknown): Say | null {
+  const [name = ''] = full.split(':');
+  const { low, high } = (value ?? {}) as { low?: number; high?: number };
+  const range = { low: { number: low ?? 0 }, high: { number: high ?? 0 } };
+  if (name === 'mix-water') return say('setting-mix-water', range);
+  if (name === 'mix-cn') return say('setting-mix-cn', range);
+  if (name === 'drum-interval') return say('setting-drum-interval', range);
+  if (name === 'drum-call') return say('setting-drum-call', { whom: { text: plain(value) } });
+  if (MATERIAL_FIGURES.includes(name) && of) {
+    const fresh = (value as { fresh?: number } | null)?.fresh;
+    return say(`setting-${name}`, {
+      material: { material: of },
+      number: { number: fresh ?? Number(value) },
+      hasFresh: { text: fresh === undefined ? 'no' : 'yes' },
+    });
+  }
+  const number = { number: { number: name === 'drum-full' ? Number(value) * 100 : Number(value) } };
+  return PLAIN_DRUM.includes(name) ? say(`setting-${name}`, number) : null;
+}
+
+const PLAIN_DRUM = ['drum-days', 'drum-full', 'drum-call-hours', 'fan-off-hours', 'drum-least-hours'];
 
 function plain(value: unknown): string {
   if (value === null || value === undefined) return '';

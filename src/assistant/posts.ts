@@ -1,6 +1,6 @@
 import { addDays, instantOf, localDateOf, type Picture, weekdayOf, weekOf } from '#core';
 import type { Complain, Home } from './assistant.ts';
-import { fansOff } from './matters/drum.ts';
+import { fansOff, stopsToCall } from './matters/drum.ts';
 import { pictureOf } from './pictures-of/drawing.ts';
 import { weekDrawing } from './pictures-of/week.ts';
 import type { Book, Manner, OutgoingRow, PictureSpec, PostAbout, Words } from './ports.ts';
@@ -66,7 +66,7 @@ function dueBetween(parts: Parts, settings: Settings, before: string, now: strin
       due.push({ at: at(morning.at), post: () => postMorning(parts, settings, date) });
     }
   }
-  due.push(...fanReminders(parts, settings, before, now));
+  due.push(...fanReminders(parts, settings, before, now), ...callReminders(parts, settings, before, now));
   return due.sort((a, b) => a.at.localeCompare(b.at));
 }
 
@@ -85,6 +85,23 @@ function fanReminders(parts: Parts, settings: Settings, before: string, now: str
     ({ place, hours, dueAt }): Due[] => {
       if (dueAt <= before || dueAt > now) return [];
       const line = say('fan-reminder', { place: { place }, hours: { number: hours, digits: 1 } });
+      return [{ at: dueAt, post: () => putOut(parts, mannerOf(settings, parts), 'reminder', [line], null) }];
+    },
+  );
+}
+
+/** A drum that has stood for as long as the site has set: whom to call, and what to look at meanwhile. */
+function callReminders(parts: Parts, settings: Settings, before: string, now: string): Due[] {
+  return stopsToCall(parts.picture, localDateOf(now, settings.timeZone)).flatMap(
+    ({ place, entry, hours, whom, dueAt }): Due[] => {
+      if (dueAt <= before || dueAt > now) return [];
+      const line = say('stopped-call-now', {
+        place: { place },
+        entry: { entry },
+        hours: { number: hours, digits: 1 },
+        whom: { text: whom ?? '' },
+        has: { text: whom ? 'yes' : 'no' },
+      });
       return [{ at: dueAt, post: () => putOut(parts, mannerOf(settings, parts), 'reminder', [line], null) }];
     },
   );

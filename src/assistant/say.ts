@@ -38,6 +38,8 @@ export type Arg =
   | { entry: number }
   /** A word of the contract that the wording knows: a feel, a topic, a chore, a layer, a unit … */
   | { term: string; of: string }
+  /** Where something stands written: titles stay as they are, "from memory" and its like are said in the reader's language. */
+  | { cite: string }
   /** Somebody's own words, passed through as they are. */
   | { text: string }
   /** Another thing to say, put inside this one. */

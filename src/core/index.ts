@@ -42,6 +42,7 @@ export {
 } from './drum/drum.ts';
 export { drumVolumeM3, feedPerDayKg, SHRINK_PER_DAY, type TakenOut, takeOut } from './drum/flow.ts';
 export { drumRulesOf } from './drum/rules.ts';
+export { type DrumStands, drumStands } from './drum/stands.ts';
 export { isCovered } from './duties/cover-pile.ts';
 export { feedOfDrum } from './duties/drum.ts';
 export {
@@ -200,7 +201,7 @@ export {
   freeAirLinearPct,
 } from './mix/air.ts';
 export { carbonFromAshPct, lossByAsh, volatileReductionPct } from './mix/ash.ts';
-export { correctionFor } from './mix/correction.ts';
+export { correctionFor, PACKED_KG_PER_M3 } from './mix/correction.ts';
 export type {
   Added,
   Addition,
@@ -233,7 +234,7 @@ export {
   nitrogenLacking,
   secondMassForCn,
 } from './mix/ratio.ts';
-export { drumTest, siteAdditions, siteLimits } from './mix/site-mix.ts';
+export { loadsAt, mixPlace, siteAdditions, siteLimits } from './mix/site-mix.ts';
 export { exactly, propagate, type Spread, spread } from './mix/spread.ts';
 export {
   NO_STOCK,
@@ -243,6 +244,7 @@ export {
   stockDensity,
   stockNow,
 } from './mix/stock.ts';
+export { BULK_DENSITY, densityTest, moistureTest, testAt } from './mix/tested.ts';
 export { MIX_FORMULAS, type MixFigure, type MixFigureFrom, type MixFormula, type MixWhy } from './mix/why.ts';
 export {
   type FeedKg,

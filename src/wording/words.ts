@@ -14,6 +14,10 @@ const capital = (text: string): string =>
 /** `de copeaux`, `d'eau`: the French word is cut before a vowel. */
 const elided = (text: string): string => (/^[aeiouàâéèêëîïôœù]/i.test(text) ? `d'${text}` : `de ${text}`);
 
+/** What a source line says of itself, the longer ones first. */
+const CITED =
+  /common practice on one kind of machine, no source|common practice, no source|the site and local codes come first|from memory|seen as a copy|the site's settings|the site\b|\bthe rest\b|\bseen\b/g;
+
 /**
  * Makes the port through which an outcome becomes words. A missing text or value is complained of (tests take that
  * for a failure) and never stops a reply. Throws at once on a text file that is not Fluent.
@@ -100,6 +104,10 @@ export function makeWords(
     return `${values.join(', ')} °${how.units.temperature}`;
   }
 
+  /** Titles of books and rules are names; how firm they are is said in the reader's language. */
+  const cited = (voice: Voice, source: string): string =>
+    source.replace(CITED, (found) => phrase(voice, `cite-${found.replaceAll(/[^a-z]+/g, '-')}`, {}));
+
   const range = (low: string, high: string): string => (low === high ? low : `${low}–${high}`);
 
   function value(voice: Voice, arg: Arg, how: Manner): FluentVariable {
@@ -140,6 +148,7 @@ export function makeWords(
     if ('term' in arg)
       return arg.of === 'choice' ? choice(voice, arg.term, how) : term(voice, arg.of, arg.term);
     if ('say' in arg) return one(arg.say, how);
+    if ('cite' in arg) return cited(voice, arg.cite);
     return arg.text;
   }
 

@@ -7,13 +7,16 @@ import {
   drumName,
   drumNow,
   drumRulesOf,
+  drumStands,
   type Picture,
+  type StoppedAdvice,
   settingAt,
   stoppedAdvice,
 } from '#core';
 import type { BookRecordOf, Entry } from '#records';
 import type { Draft } from '../draft.ts';
 import { type Arg, type Line, say } from '../say.ts';
+import { USUAL_FULL, whyDrum } from '../why/drum.ts';
 import { stoppedSays } from './stopped.ts';
 
 /** What the site has set about running its drum. */
@@ -48,16 +51,51 @@ function settingLines(draft: Draft, entry: Entry): Line[] {
   const record = entry.record as BookRecordOf<'drum-setting'>;
   const drum = drumOf(draft.picture(), record.place);
   if (!drum) return [];
-  if (record.mode === 'off') {
-    const why = { why: 'stopped' as const, hours: null, callAfterHours: null, whom: null };
-    return stoppedSays(stoppedAdvice(why)).slice(-1);
-  }
+  if (record.mode === 'off') return stoppedSays(stoppedOf(draft, 'stopped', drum.name)).slice(-1);
   const said = advice(draft, drum, null).filter(({ code }) => {
     if (code.startsWith('interval'))
       return record.everyMin != null && firstTime(draft, drum, record.everyMin);
     return record.fan != null;
   });
   return said.slice(0, 2).map(adviceLine(draft));
+}
+
+/**
+ * A drum that stands still, with the hours since and whom the site has named. The longest stop counts: what was set
+ * off an hour ago may have been jammed since the morning.
+ */
+export function stoppedOf(draft: Draft, why: 'stopped' | 'jammed' | 'no-power', name: string): StoppedAdvice {
+  const picture = draft.picture();
+  const after = settingAt(picture, 'drum-call-hours', draft.today);
+  const whom = settingAt(picture, 'drum-call', draft.today);
+  const stands = drumStands(picture, name);
+  const advice = stoppedAdvice({
+    why,
+    hours: stands ? hoursSince(stands.at, draft.now) : null,
+    callAfterHours: typeof after === 'number' ? after : null,
+    whom: typeof whom === 'string' ? whom : null,
+  });
+  draft.why.push(
+    say('why-source', { text: { cite: advice.source } }),
+    say(typeof whom === 'string' ? 'why-call-set' : 'why-call-unset'),
+  );
+  return advice;
+}
+
+/** Drums that stand still, with the moment at which the site wants somebody called; none where it has set no hours. */
+export function stopsToCall(
+  picture: Picture,
+  today: string,
+): { place: string; entry: number; hours: number; whom: string | null; dueAt: string }[] {
+  const hours = settingAt(picture, 'drum-call-hours', today);
+  const whom = settingAt(picture, 'drum-call', today);
+  if (typeof hours !== 'number') return [];
+  return Object.keys(picture.drums).flatMap((place) => {
+    const stands = drumStands(picture, place);
+    if (!stands) return [];
+    const dueAt = new Date(Date.parse(stands.at) + hours * 3_600_000).toISOString();
+    return [{ place, entry: stands.entry, hours, whom: typeof whom === 'string' ? whom : null, dueAt }];
+  });
 }
 
 /** An interval outside the site's rule or the check value is remarked once, not at each setting. */
@@ -127,7 +165,7 @@ const hoursSince = (from: string, to: string): number => (Date.parse(to) - Date.
 const adviceLine =
   (draft: Draft) =>
   ({ code, args, source }: DrumAdvice): Line => {
-    draft.why.push(say('why-source', { text: { text: source } }));
+    whyAdvice(draft, source);
     const given: Record<string, Arg> = {};
     for (const [name, value] of Object.entries(args)) {
       given[name] =
@@ -140,6 +178,22 @@ const adviceLine =
     return say(`drum-${code}`, given);
   };
 
+/** What stands behind an advice on interval and fan: once a reply, the site's rules in force and where they come from. */
+function whyAdvice(draft: Draft, source: string): void {
+  if (draft.why.some((line) => 'id' in line && line.id === 'why-drum-rules')) return;
+  const { everyMin, fanOffMaxHours } = runRulesOf(draft.picture(), draft.today);
+  draft.why.push(
+    say('why-drum-rules', {
+      low: { min: everyMin?.low ?? 0 },
+      high: { min: everyMin?.high ?? 0 },
+      hasRule: { text: everyMin ? 'yes' : 'no' },
+      hours: { number: fanOffMaxHours ?? FAN_OFF_HOURS, digits: 1 },
+      from: { term: fanOffMaxHours == null ? 'memory' : 'site', of: 'figure' },
+    }),
+    say('why-source', { text: { cite: source } }),
+  );
+}
+
 /** `drum 3/4 full`: what that leaves, in kilograms and days. */
 function levelLines(draft: Draft, record: BookRecordOf<'level'>): Line[] {
   if (record.fraction == null || !record.place) return [];
@@ -150,6 +204,7 @@ function levelLines(draft: Draft, record: BookRecordOf<'level'>): Line[] {
   const rules = drumRulesOf({ picture: draft.picture(), localDate: draft.today });
   const now = drumNow(drum, draft.now, rules);
   const full = rules.fullFraction ?? USUAL_FULL;
+  draft.why.push(...whyDrum(drum, now, rules));
   const room = Math.max(0, full * drum.litres - now.litres);
   return [
     say(room > 0 ? 'drum-level-room' : 'drum-level-full', {
@@ -159,9 +214,6 @@ function levelLines(draft: Draft, record: BookRecordOf<'level'>): Line[] {
     }),
   ];
 }
-
-/** Share of the volume that counts as full where the site has set none: as the room is worked out. */
-const USUAL_FULL = 0.75;
 
 /** What went out, how long the oldest of it had been in, and what that does to the pile. */
 function dischargeLines(draft: Draft, record: BookRecordOf<'discharge'>): Line[] {

@@ -1,29 +1,35 @@
 import {
   type Added,
   type Addition,
+  BULK_DENSITY,
   type Correction,
   correctionFor,
-  drumTest,
+  drumStands,
+  freeAirLinearPct,
+  loadsAt,
   type Mix,
+  type MixLimits,
   type MixPart,
   mixOf,
   mixPartsOf,
+  mixPlace,
   type OwnFigures,
   ownFiguresAt,
+  PACKED_KG_PER_M3,
   type Picture,
   siteAdditions,
   siteLimits,
+  testAt,
 } from '#core';
 import type { BookRecordOf, Entry } from '#records';
 import type { Draft } from '../draft.ts';
 import { type Arg, type Line, say } from '../say.ts';
-import { whyMix } from '../why/mix.ts';
+import { whyCorrection } from '../why/mix.ts';
 
 /** Loads of one day that were put together: what today's mix is made of. */
 export function loadsOf(picture: Picture, localDate: string): MixPart[] {
-  return mixPartsOf(
-    picture.mixLoads.filter((load) => load.localDate === localDate),
-    (material) => ownFigures(picture, material, localDate),
+  return mixPartsOf(loadsAt(picture, localDate, mixPlace(picture, localDate)), (material) =>
+    ownFigures(picture, material, localDate),
   );
 }
 
@@ -38,35 +44,46 @@ export function additionsOf(picture: Picture, localDate: string, parts: MixPart[
 
 const DRY_PCT = 55;
 
+export const limitsOf = (picture: Picture, localDate: string, now: string): MixLimits =>
+  siteLimits(picture, localDate, now, mixPlace(picture, localDate));
+
 export function correctionOf(picture: Picture, localDate: string, parts: MixPart[], now: string): Correction {
-  const [drum] = Object.values(picture.drums);
   return correctionFor({
     parts,
     additions: additionsOf(picture, localDate, parts),
-    limits: siteLimits(picture, localDate, now),
-    test: drum ? drumTest(drum) : null,
+    limits: limitsOf(picture, localDate, now),
+    test: testAt(picture, mixPlace(picture, localDate), parts),
   });
 }
 
 /** The mix of the day, and what to add, or that it is enough. */
 export function mixMatters(draft: Draft, written: readonly Entry[]): Line[] {
-  const days = new Set(
-    written
-      .filter(
-        (entry) => entry.record.kind === 'weigh-in' && isForMix(entry.record as BookRecordOf<'weigh-in'>),
-      )
-      .map((entry) => entry.localDate),
-  );
+  const picture = draft.picture();
+  const where = mixPlace(picture, draft.today);
   // A late entry of another day changes that day's mix, which nobody can mend any more.
-  if (!days.has(draft.today)) return [];
-  const parts = loadsOf(draft.picture(), draft.today);
+  if (!written.some((entry) => entry.localDate === draft.today && isForMix(entry, where))) return [];
+  const parts = loadsOf(picture, draft.today);
   if (!parts.some(isFeed)) return [];
-  const correction = correctionOf(draft.picture(), draft.today, parts, draft.now);
-  draft.why.push(...whyMix(correction.before));
-  return mixLines(correction);
+  const correction = correctionOf(picture, draft.today, parts, draft.now);
+  draft.why.push(...whyCorrection(correction, limitsOf(picture, draft.today, draft.now)));
+  return [...standsLine(draft, written, where), ...mixLines(correction)];
 }
 
-const isForMix = (record: BookRecordOf<'weigh-in'>): boolean => !record.place?.startsWith('pile');
+/** A load into the mix, or a test of it. */
+function isForMix({ record }: Entry, where: string | null): boolean {
+  const here = (place: string | null | undefined) => (place ?? where) === where;
+  if (record.kind === 'weigh-in') return here((record as BookRecordOf<'weigh-in'>).place);
+  if (record.kind === 'moisture') return here((record as BookRecordOf<'moisture'>).place);
+  const lab = record as BookRecordOf<'lab-result'>;
+  return record.kind === 'lab-result' && lab.analyte === BULK_DENSITY && here(lab.place);
+}
+
+/** A load into a drum that stands still is said so: it is logged, and no more should follow. */
+function standsLine(draft: Draft, written: readonly Entry[], where: string | null): Line[] {
+  if (where === null || !written.some(({ record }) => record.kind === 'weigh-in')) return [];
+  const stands = drumStands(draft.picture(), where);
+  return stands ? [say('drum-stands-no-loads', { entry: { entry: stands.entry } })] : [];
+}
 
 const isFeed = (part: MixPart): boolean =>
   !['wood-chips', 'sawdust', 'straw', 'leaves', 'cardboard', 'paper', 'water', 'finished-compost'].includes(
@@ -76,54 +93,91 @@ const isFeed = (part: MixPart): boolean =>
 const waterArgs = (mix: Mix): Record<string, Arg> => ({
   pct: { pct: mix.moisturePct?.typical ?? 0 },
   range: { pctRange: [mix.moisturePct?.low ?? 0, mix.moisturePct?.high ?? 0] },
-  cn: { number: mix.cn?.typical ?? 0, digits: 0 },
   basis: { say: say(mix.test?.moisturePct ? 'mix-basis-test' : 'mix-basis-typical') },
-  hasCn: { text: mix.cn ? 'yes' : 'no' },
 });
 
-/** A correction in one or two lines. */
+/** A correction in one to three lines. */
 export function mixLines(correction: Correction): Line[] {
-  const { before, add, code } = correction;
+  const { before } = correction;
   if (!before.moisturePct) return [];
+  return [...adviceLines(correction), ...overLine(correction), ...packedLine(before)];
+}
+
+function adviceLines(correction: Correction): Line[] {
+  const { before, add, code, limiting, squeeze } = correction;
   const water = waterArgs(before);
-  const what = addedArgs(add);
-  if (code === 'enough') return [say('mix-enough', water)];
+  const byRecipe = correction.window === 'recipe';
+  const tested = before.test?.moisturePct != null;
+  if (code === 'enough') return [say(enoughId(byRecipe, tested), water)];
   if (code === 'add' && add.length > 0) {
-    const id = before.moisturePct.typical > 60 ? 'mix-wet-add' : 'mix-add';
-    return [
-      say(id, { ...water, ...what, after: { pct: correction.after.moisturePct?.typical ?? 0 } }),
-      ...alsoAdd(add),
-    ];
+    const id = byRecipe ? 'mix-recipe-add' : limiting === 'moisture-high' ? 'mix-wet-add' : 'mix-add';
+    const given = {
+      ...water,
+      ...addedArgs(add),
+      asks: { term: limiting ?? 'structure', of: 'asks' },
+      hasSqueeze: { text: squeeze || (id === 'mix-wet-add' && !tested) ? 'yes' : 'no' },
+      after: { pct: correction.after.moisturePct?.typical ?? 0 },
+    };
+    return [say(id, given), ...alsoAdd(add)];
   }
   if (code === 'squeeze-first') {
-    return correction.ifWet && correction.ifWet.length > 0
-      ? [
-          say('mix-squeeze-or-add', { ...water, ...addedArgs(correction.ifWet) }),
-          ...alsoAdd(correction.ifWet),
-        ]
+    const ifWet = correction.ifWet ?? [];
+    return ifWet.length > 0
+      ? [say('mix-squeeze-or-add', { ...water, ...addedArgs(ifWet) }), ...alsoAdd(ifWet)]
       : [say('mix-squeeze', water)];
   }
-  if (code === 'infeasible') {
-    const { blocked } = correction;
-    return [
-      say('mix-infeasible', {
-        ...water,
-        ...addedArgs(blocked?.best ?? []),
-        limit: { term: blocked?.limits[0] ?? 'moisture-high', of: 'limit' },
-        solve: { material: blocked?.wouldSolve ?? '' },
-        hasSolve: { text: blocked?.wouldSolve ? 'yes' : 'no' },
-      }),
-      ...alsoAdd(blocked?.best ?? []),
-    ];
-  }
-  return [];
+  return code === 'infeasible' ? infeasibleLines(correction, water) : [];
+}
+
+const enoughId = (byRecipe: boolean, tested: boolean): string =>
+  byRecipe ? 'mix-recipe-enough' : tested ? 'mix-enough-tested' : 'mix-enough';
+
+/** Which limit stands in the way, the best that can be done, and the one more material that would solve it. */
+function infeasibleLines({ blocked }: Correction, water: Record<string, Arg>): Line[] {
+  const best = blocked?.best ?? [];
+  const lines: Line[] = [
+    say('mix-infeasible', {
+      ...water,
+      ...addedArgs(best),
+      hasBest: { text: best.length > 0 ? 'yes' : 'no' },
+      after: { pct: blocked?.bestMoisturePct ?? 0 },
+      limit: { term: blocked?.limits[0] ?? 'moisture-high', of: 'limit' },
+    }),
+    ...alsoAdd(best),
+  ];
+  return [...lines, ...solveLine(blocked)];
+}
+
+/** What one more material would solve it; of a material that ran short, more of the same. */
+export function solveLine(blocked: Correction['blocked']): Line[] {
+  if (!blocked?.wouldSolve) return [];
+  const more =
+    blocked.limits[0] === 'stock' && blocked.best.some((one) => one.material === blocked.wouldSolve);
+  return [say(more ? 'mix-more-solves' : 'mix-solves', { solve: { material: blocked.wouldSolve } })];
+}
+
+/** The recipe is met and the mix is too wet all the same: never kept back. */
+function overLine({ overNever, window, after }: Correction): Line[] {
+  if (!overNever || window !== 'recipe') return [];
+  return [say('mix-over-never', { after: { pct: after.moisturePct?.typical ?? 0 } })];
+}
+
+/** A bucket that weighs heavy says that there is too little air, whatever the water. */
+function packedLine({ test, bulkKgPerM3 }: Mix): Line[] {
+  if (!test?.bulkKgPerM3 || !bulkKgPerM3 || bulkKgPerM3.typical <= PACKED_KG_PER_M3) return [];
+  return [
+    say('mix-packed', {
+      density: { kgPerM3: bulkKgPerM3.typical },
+      air: { pct: freeAirLinearPct(bulkKgPerM3.typical) },
+    }),
+  ];
 }
 
 /** What comes beside the first material, each on a line of its own. */
 export const alsoAdd = (add: readonly Added[]): Line[] =>
   add.slice(1).map((one) => say('mix-also-add', addedArgs([one])));
 
-function addedArgs(add: readonly Added[]): Record<string, Arg> {
+export function addedArgs(add: readonly Added[]): Record<string, Arg> {
   const [first] = add;
   return {
     what: { container: first?.container ?? 'barrow', count: first?.count ?? 0 },

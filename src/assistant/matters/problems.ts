@@ -1,17 +1,9 @@
-import {
-  type ComplaintField,
-  complaintLacks,
-  drumName,
-  placeKind,
-  type Symptom,
-  settingAt,
-  stoppedAdvice,
-} from '#core';
+import { type ComplaintField, complaintLacks, drumName, placeKind, type Symptom } from '#core';
 import { isJam, smellOf } from '#parsers';
 import type { BookRecordOf, Entry, ProblemTopic } from '#records';
 import type { Draft } from '../draft.ts';
 import { type Line, say } from '../say.ts';
-import { drumAdviceLines } from './drum.ts';
+import { drumAdviceLines, stoppedOf } from './drum.ts';
 import { stoppedSays } from './stopped.ts';
 import { diagnosisLines } from './symptoms.ts';
 
@@ -70,17 +62,13 @@ function isAtDrum(draft: Draft, place: string | null): boolean {
 
 /** A drum that stands still. Nothing here starts it again. */
 function stoppedLines(draft: Draft, record: Problem): Line[] {
-  const setting = (name: string) => settingAt(draft.picture(), name, draft.today);
-  const after = setting('drum-call-hours');
-  const whom = setting('drum-call');
-  const advice = stoppedAdvice({
-    why: record.topic === 'power' ? 'no-power' : isJam(record.said ?? '') ? 'jammed' : 'stopped',
-    hours: null,
-    callAfterHours: typeof after === 'number' ? after : null,
-    whom: typeof whom === 'string' ? whom : null,
-  });
-  draft.why.push(say('why-source', { text: { text: advice.source } }));
-  return stoppedSays(advice);
+  const why =
+    record.topic === 'power'
+      ? ('no-power' as const)
+      : isJam(record.said ?? '')
+        ? ('jammed' as const)
+        : ('stopped' as const);
+  return stoppedSays(stoppedOf(draft, why, drumName(draft.picture(), record.place) ?? 'drum'));
 }
 
 /** What a regulator will want to know of a complaint, and the complainer's name kept out of the group. */

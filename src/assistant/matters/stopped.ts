@@ -17,6 +17,7 @@ export function stoppedSays({ steps }: StoppedAdvice): Line[] {
       has: { text: whom ? 'yes' : 'no' },
       hours: { number: Number(hours ?? 0), digits: 1 },
       hasHours: { text: hours === null ? 'no' : 'yes' },
+      hasNow: { text: call?.code === 'call-now' ? 'yes' : 'no' },
     }),
   );
   return lines;

@@ -5,6 +5,7 @@ import {
   drumNow,
   drumProof,
   drumRulesOf,
+  drumStands,
   feedOfDrum,
   hottestOf,
   lowestOf,
@@ -15,6 +16,7 @@ import {
 import type { Draft } from '../draft.ts';
 import { proofLine, reasonSay } from '../matters/proof-lines.ts';
 import { type Line, type Say, say } from '../say.ts';
+import { whyDrum } from '../why/drum.ts';
 import { assumedLines, sourceLine } from '../why/pile.ts';
 import { problemLines } from './problem-lines.ts';
 
@@ -37,16 +39,38 @@ export function drumStatus(draft: Draft, name: string): Line[] {
       }),
     );
   }
-  draft.why.push(say('why-drum', { kg: { kg: now.kg, digits: 0 } }), ...now.why.sources.map(sourceLine));
+  draft.why.push(...whyDrum(drum, now, rules));
   return [
+    ...standsLine(draft, drum.name),
     drumHead(drum, now),
-    ...(now.oldest ? [stayLine(now)] : []),
+    ...(now.oldest ? [stayLine(now), insideLine(now)] : []),
     ...(fed.length > 0 ? [fed] : []),
     ...setLine(drum),
     ...readLine(drum),
     ...proofLines(draft, drum),
     ...problemLines(draft, (place) => place === 'exit' || place === drum.name || place.startsWith('drum')),
   ];
+}
+
+function standsLine(draft: Draft, name: string): Line[] {
+  const stands = drumStands(draft.picture(), name);
+  if (!stands) return [];
+  const args = { place: { place: name }, entry: { entry: stands.entry } };
+  return [say('drum-stands', { ...args, hours: { number: hoursSince(stands.at, draft.now), digits: 0 } })];
+}
+
+const hoursSince = (from: string, to: string): number => (Date.parse(to) - Date.parse(from)) / 3_600_000;
+
+const MOST_MATERIALS = 4;
+
+/** What is in it now, by material, as the loads of the book have shrunk. */
+function insideLine({ loads }: DrumNow): Line {
+  const kgOf = new Map<string, number>();
+  for (const { material, kgNow } of loads) kgOf.set(material, (kgOf.get(material) ?? 0) + kgNow);
+  const most = [...kgOf].sort((a, b) => b[1] - a[1] || (a[0] < b[0] ? -1 : 1)).slice(0, MOST_MATERIALS);
+  return most.map(([material, kg], at) =>
+    say(at === 0 ? 'drum-inside' : 'drum-inside-also', { material: { material }, kg: { kg, digits: 0 } }),
+  );
 }
 
 /** How full, in one line; the range where the loads alone say it. */

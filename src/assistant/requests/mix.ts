@@ -1,14 +1,24 @@
-import { drumNow, drumRoom, type Picture, type Planned, plannedMix, siteLimits, usualKg } from '#core';
+import { type Picture, type Planned, plannedMix } from '#core';
 import type { Request } from '#records';
 import type { Draft } from '../draft.ts';
-import { additionsOf, alsoAdd, correctionOf, loadsOf, mixLines, ownFigures } from '../matters/mix.ts';
+import {
+  addedArgs,
+  additionsOf,
+  alsoAdd,
+  correctionOf,
+  limitsOf,
+  loadsOf,
+  mixLines,
+  ownFigures,
+  solveLine,
+} from '../matters/mix.ts';
 import { mixDrawing } from '../pictures-of/mix.ts';
 import { containersOf } from '../reading-context.ts';
-import { say } from '../say.ts';
-import { whyMix } from '../why/mix.ts';
+import { type Line, say } from '../say.ts';
+import { whyCorrection } from '../why/mix.ts';
 
 /** What is planned, in the shape the reader hands it on. */
-type Expected = { container?: string; count?: number; kg?: number; material?: string };
+export type Expected = { container?: string; count?: number; kg?: number; material?: string };
 
 /** `mix`: today's mix; `3 carts coming, how many chips?`: what they usually weigh, and the chips for it. */
 export function mix(draft: Draft, request: Request): void {
@@ -23,10 +33,10 @@ export function mix(draft: Draft, request: Request): void {
     return;
   }
   const correction = correctionOf(draft.picture(), draft.today, parts, draft.now);
+  const limits = limitsOf(draft.picture(), draft.today, draft.now);
   draft.lines.push(...mixLines(correction));
-  draft.drawing ??= () =>
-    mixDrawing(correction, siteLimits(draft.picture(), draft.today, draft.now), draft.today);
-  draft.why.push(...whyMix(correction.before));
+  draft.drawing ??= () => mixDrawing(correction, limits, draft.today);
+  draft.why.push(...whyCorrection(correction, limits));
 }
 
 function expectedOf(load: unknown): Expected[] {
@@ -34,7 +44,8 @@ function expectedOf(load: unknown): Expected[] {
   return (Array.isArray(load) ? load : [load]) as Expected[];
 }
 
-function planOf(picture: Picture, today: string, now: string, expected: readonly Expected[]): Planned {
+/** What is expected, by what such containers usually weigh, and what it takes to mix it. */
+export function planOf(picture: Picture, today: string, now: string, expected: readonly Expected[]): Planned {
   const inDrum = picture.base.drums.length > 0;
   return plannedMix({
     loads: expected.map((each) => {
@@ -52,7 +63,7 @@ function planOf(picture: Picture, today: string, now: string, expected: readonly
     }),
     additions: additionsOf(picture, today),
     // Whether there is room is a question of its own (`room`): what is planned is not in yet.
-    limits: { ...siteLimits(picture, today, now), roomLitres: null },
+    limits: { ...limitsOf(picture, today, now), roomLitres: null },
     already: chipsWaiting(picture, today),
     inDrum,
   });
@@ -71,65 +82,40 @@ function netTally(picture: Picture, container: string, today: string) {
   return gross && tare !== null ? { ...gross, meanKg: gross.meanKg - tare } : null;
 }
 
+/** A container whose weight is known neither from here nor from a table; a line that says so. */
+export function noWeightLine({ noWeight }: Planned): Line[] {
+  const [first] = noWeight;
+  return first ? [say('planned-no-weight', { container: { container: first.container, count: 1 } })] : [];
+}
+
 function beforeTipping(draft: Draft, expected: Expected[]): void {
   const planned = planOf(draft.picture(), draft.today, draft.now, expected);
   const { correction } = planned;
-  const adds = correction.add.length > 0 ? correction.add : (correction.ifWet ?? []);
-  const [add] = adds;
   if (planned.noWeight.length > 0) {
-    const [first] = planned.noWeight;
-    draft.lines.push(say('planned-no-weight', { container: { container: first!.container, count: 1 } }));
+    draft.lines.push(...noWeightLine(planned));
     return;
   }
-  const [addition] = additionsOf(draft.picture(), draft.today);
+  const blocked = correction.code === 'infeasible' ? correction.blocked : null;
+  const adds = blocked?.best ?? (correction.add.length > 0 ? correction.add : (correction.ifWet ?? []));
   draft.lines.push(
     say(planned.from === 'published' ? 'planned-published' : 'planned', {
+      ...addedArgs(adds),
       kg: { kg: planned.expectedKg, digits: 0 },
       low: { kg: planned.lowKg, digits: 0 },
       high: { kg: planned.highKg, digits: 0 },
-      what: { container: add?.container ?? addition!.container, count: add?.count ?? 0 },
-      one: { text: add?.count === 1 ? '1 ' : '' },
-      chips: { kg: add?.kg ?? 0, digits: 0 },
+      chips: { kg: adds[0]?.kg ?? 0, digits: 0 },
+      hasAdd: { text: adds.length > 0 ? 'yes' : 'no' },
     }),
+    ...alsoAdd(adds),
   );
-  draft.lines.push(...alsoAdd(adds));
+  if (blocked) {
+    const limit = { term: blocked.limits[0] ?? 'moisture-high', of: 'limit' };
+    draft.lines.push(say('planned-short', { limit }), ...solveLine(blocked));
+  }
   if (planned.firstOnFloor) {
     draft.lines.push(
       say('planned-first-on-floor', { what: { container: planned.firstOnFloor.container, count: 1 } }),
     );
   }
-  draft.why.push(...whyMix(correction.after));
-}
-
-/** `room for 2 more?`: what the drum still takes. */
-export function room(draft: Draft, request: Request): void {
-  const picture = draft.picture();
-  const [drum] = Object.values(picture.drums);
-  if (!drum) {
-    draft.lines.push(say('room-no-drum'));
-    return;
-  }
-  const tally = netTally(picture, 'cart', draft.today);
-  const each = tally ? (usualKg(tally)?.typical ?? 50) : 50;
-  const kg = each * (request.count ?? 1);
-  const planned = planOf(picture, draft.today, draft.now, [{ container: 'cart', kg }]);
-  const chips = planned.correction.add.reduce((sum, add) => sum + add.kg, 0);
-  const answer = drumRoom(
-    drum,
-    [
-      { material: 'food-scraps', kg },
-      { material: 'wood-chips', kg: chips },
-    ],
-    draft.now,
-  );
-  const args = {
-    kg: { kg: Math.ceil((answer.dischargeFirstKg ?? 0) / 10) * 10 },
-    fill: { pct: answer.fillAfterPct?.typical ?? 0 },
-    days: { number: answer.oldestDays ?? 0, digits: 0 },
-    hasDays: { text: answer.oldestDays === null ? 'no' : 'yes' },
-  };
-  if (answer.answer === 'unknown') draft.lines.push(say('room-unknown'));
-  else draft.lines.push(say(answer.answer === 'yes' ? 'room-yes' : 'room-no', args));
-  if (answer.answer !== 'unknown' && !answer.sure) draft.lines.push(say('room-look'));
-  draft.why.push(say('why-drum', { kg: { kg: drumNow(drum, draft.now).kg, digits: 0 } }));
+  draft.why.push(...whyCorrection(correction, limitsOf(draft.picture(), draft.today, draft.now)));
 }

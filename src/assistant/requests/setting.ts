@@ -25,6 +25,13 @@ const range =
     const { [low]: from, [high]: to } = (value ?? {}) as Record<string, unknown>;
     return typeof from === 'number' && typeof to === 'number' && from >= least && to >= from && to <= most;
   };
+/** A share of the dry mass, or of the fresh mass where it was said so: `{ fresh: 0.8 }`. */
+const percentOfDry =
+  (most: number): Check =>
+  (value) => {
+    const figure = (value as { fresh?: unknown } | null)?.fresh ?? value;
+    return typeof figure === 'number' && figure >= 0 && figure <= most;
+  };
 const oneOf =
   (...values: unknown[]): Check =>
   (value) =>
@@ -38,7 +45,15 @@ const CHECKS: Record<string, Check> = {
   factor: inRange(0.01, 50_000),
   holds: text,
   moisture: inRange(0, 99),
-  'bulk-density': inRange(20, 2000),
+  density: inRange(20, 2000),
+  carbon: percentOfDry(60),
+  nitrogen: percentOfDry(20),
+  ash: percentOfDry(99),
+  /** Carbon to nitrogen, as a laboratory gives it. */
+  cn: inRange(1, 1000),
+  /** The window of water aimed at, never over 65 %; the band of C:N, where the site has one. */
+  'mix-water': range('low', 'high', 30, 65),
+  'mix-cn': range('low', 'high', 10, 100),
   target: inRange(0.01, 1_000_000),
   'unit:mass': oneOf('kg', 'lb'),
   'unit:temperature': oneOf('C', 'F'),
@@ -116,13 +131,21 @@ function withAccepted(draft: Draft, value: unknown): Record<string, boolean> {
   const picture = draft.picture();
   const before = settingAt(picture, 'accepts', draft.today) ?? picture.base.accepts;
   const list: Record<string, boolean> = Array.isArray(before)
-    ? Object.fromEntries(before.map((item) => [String(item), true]))
+    ? Object.fromEntries(before.map((item) => refusedOrNot(String(item), true)))
     : { ...(before as Record<string, boolean>) };
   for (const [item, may] of Object.entries((value ?? {}) as Record<string, boolean>)) {
-    const refused = /^(?:no|not|pas de)\s+/i.exec(item);
-    list[refused ? item.slice(refused[0].length) : item] = refused ? false : may;
+    const [name, yes] = refusedOrNot(item, may);
+    // Said anew it is the newest of the list, which is what the reply names.
+    delete list[name];
+    list[name] = yes;
   }
   return list;
+}
+
+/** `no meat` is meat that stays out. */
+function refusedOrNot(item: string, may: boolean): [string, boolean] {
+  const refused = /^(?:no|not|non|pas (?:de |d'))\s*(?=\S)(?<=[\s'])/i.exec(item);
+  return refused ? [item.slice(refused[0].length), false] : [item, may];
 }
 
 const fromDay = (request: Request): string | null =>

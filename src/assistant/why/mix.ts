@@ -1,27 +1,78 @@
-import type { Mix, MixFigure } from '#core';
+import type { Correction, Mix, MixFigure, MixLimits } from '#core';
 import { type Line, type Say, say } from '../say.ts';
 
 const MOST_SOURCES = 4;
 
 /** The figures behind a mix: what went in, what was taken for it, and where that stands written. */
-export function whyMix(mix: Mix): Line[] {
-  const lines: Line[] = mix.materials.slice(0, 5).map(({ material, kg }) => partSay(mix, material, kg));
-  lines.push(say('why-formula', { formula: { term: mix.why.formula, of: 'formula' } }));
-  if (mix.bulkKgPerM3 && mix.freeAirLikelyPct) {
+function partLines(mix: Mix): Line[] {
+  return mix.materials.slice(0, 5).map(({ material, kg }) => partSay(mix, material, kg));
+}
+
+/** What a mix comes to: water, C:N, density, and air by two published forms and with all spread. */
+function comesTo({ moisturePct, cn, bulkKgPerM3, freeAirPct, freeAirLikelyPct }: Mix): Line[] {
+  const lines: Line[] = [];
+  if (moisturePct) {
     lines.push(
-      say('why-mix-density', {
-        density: { kgPerM3Range: [mix.bulkKgPerM3.low, mix.bulkKgPerM3.high] },
-        air: { pctRange: [mix.freeAirLikelyPct.low, mix.freeAirLikelyPct.high] },
+      say('why-mix-water', {
+        pct: { pct: moisturePct.typical },
+        range: { pctRange: [moisturePct.low, moisturePct.high] },
+        cn: { number: cn?.typical ?? 0, digits: 0 },
+        cnRange: { pctRange: [cn?.low ?? 0, cn?.high ?? 0] },
+        hasCn: { text: cn ? 'yes' : 'no' },
       }),
     );
   }
-  for (const assumed of mix.why.assumed) {
-    const [code = '', of = ''] = assumed.split(':');
-    lines.push(say(`mix-taken-${code}`, { material: { material: of } }));
+  if (bulkKgPerM3 && freeAirPct && freeAirLikelyPct) {
+    lines.push(
+      say('why-mix-density', {
+        density: { kgPerM3Range: [bulkKgPerM3.low, bulkKgPerM3.high] },
+        air: { pctRange: [freeAirPct.low, freeAirPct.high] },
+        likely: { pctRange: [freeAirLikelyPct.low, freeAirLikelyPct.high] },
+      }),
+    );
   }
-  for (const source of mix.why.sources.slice(0, MOST_SOURCES))
-    lines.push(say('why-source', { text: { text: source } }));
   return lines;
+}
+
+function takenLines(why: Mix['why']): Line[] {
+  const lines = why.assumed.map((assumed) => {
+    const [code = '', of = ''] = assumed.split(':');
+    return say(`mix-taken-${code}`, { material: { material: of } });
+  });
+  const sources = why.sources.slice(0, MOST_SOURCES);
+  return [...lines, ...sources.map((text) => say('why-source', { text: { cite: text } }))];
+}
+
+/**
+ * How an advice on the mix came about: the figures, what they come to, what is aimed at and which limit asked for
+ * the most, the formulas in words, what was assumed, and the sources.
+ */
+export function whyCorrection(correction: Correction, limits: MixLimits): Line[] {
+  const { before, limiting } = correction;
+  const { low, high, never } = limits.moisturePct;
+  const aim = limits.recipe
+    ? say('why-mix-recipe', {
+        chips: { number: limits.recipe.chips },
+        food: { number: limits.recipe.food },
+        by: { term: limits.recipe.by, of: 'by' },
+      })
+    : say('why-mix-aim', {
+        range: { pctRange: [low, high] },
+        never: { pct: never },
+        cn: { number: limits.cnLow, digits: 0 },
+        top: { number: limits.cnHigh ?? 0, digits: 0 },
+        hasTop: { text: limits.cnHigh === null ? 'no' : 'yes' },
+        floor: { number: limits.structurePerFeed, digits: 1 },
+      });
+  return [
+    ...partLines(before),
+    say('why-formula', { formula: { term: before.why.formula, of: 'formula' } }),
+    ...comesTo(before),
+    aim,
+    ...(limiting ? [say('why-mix-limiting', { limit: { term: limiting, of: 'limit' } })] : []),
+    say('why-formula', { formula: { term: correction.why.formula, of: 'formula' } }),
+    ...takenLines(before.why),
+  ];
 }
 
 /** One material with the figures that were taken for it, and how firm they are. */

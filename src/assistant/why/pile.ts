@@ -55,7 +55,7 @@ function whyProof(place: string, proof: Sanitising): Line[] {
   return lines;
 }
 
-export const sourceLine = (source: string): Line => say('why-source', { text: { text: source } });
+export const sourceLine = (source: string): Line => say('why-source', { text: { cite: source } });
 
 /** What was taken for granted, each once. */
 export function assumedLines(whys: readonly (HeatWhy | null | undefined)[]): Line[] {

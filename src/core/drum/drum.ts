@@ -176,11 +176,34 @@ function levelled(
     const old = fraction! * volume * leftAfter(daysFrom(level.at, at), perDay!);
     return Math.max(0, old + blendLitres(later, at, perDay!) - outLitres);
   });
-  const earlier = loads.filter((load) => load.at <= level.at);
-  // What has left since is off the loads already, so it is put back for the comparison.
-  const booked = blendLitres(earlier, level.at, shrink.typical) + outLitres;
-  const unbooked = level.fraction * volume - booked > 2 * LEVEL_ERROR * volume;
+  const unbooked = litresUnbooked(drum, loads, at, shrink.typical) > 0;
   return { litres: { ...litres, low: Math.max(0, litres.low) }, byLevel: true, unbooked };
+}
+
+/** Litres that were seen inside and stand in no load of the book, less what has left since; 0 inside the error of an eye. */
+function litresUnbooked(drum: DrumPicture, loads: DrumLoad[], at: string, perDay: number): number {
+  const { level, litres: volume } = drum;
+  if (level === null || volume === null || level.at > at) return 0;
+  const earlier = loads.filter((load) => load.at <= level.at);
+  // What was first in goes out first, and that is what the book does not know.
+  const outLitres = drum.discharges
+    .filter((one) => one.at > level.at && one.at <= at)
+    .reduce((sum, one) => sum + (one.litres ?? ((one.kg ?? 0) / DISCHARGED_KG_PER_M3) * 1000), 0);
+  const more = level.fraction * volume - blendLitres(earlier, level.at, perDay) - outLitres;
+  return more > 2 * LEVEL_ERROR * volume ? more : 0;
+}
+
+/**
+ * Kilograms inside a drum that are older than every load of the book: far more was seen than the loads come to.
+ * They leave first. 0 where the level agrees with the loads, or none was seen.
+ * @source first in, first out; DISCHARGED_KG_PER_M3.
+ * @example unbookedKg({ name: 'drum', litres: 1000, loads: [], mode: null, everyMin: null, fan: null, settingSince: null, level: { entry: 1, at: '2026-05-12T12:00:00.000Z', localDate: '2026-05-12', fraction: 0.5 }, discharges: [], readings: [] }, '2026-05-12T12:00:00.000Z') // 295
+ */
+export function unbookedKg(drum: DrumPicture, at: string): number {
+  const loads = inOrder(drum.loads).filter((load) => load.at <= at);
+  const litres = litresUnbooked(drum, loads, at, SHRINK_PER_DAY.typical);
+  const days = drum.level ? daysFrom(drum.level.at, at) : 0;
+  return ((litres * DISCHARGED_KG_PER_M3) / 1000) * leftAfter(days, SHRINK_PER_DAY.typical);
 }
 
 /** Density of what comes out of a drum. @source 800 to 1,200 lb/yd³ recommended for active mixes (LSU 3838-D after NRAES-54), its middle. */

@@ -1,3 +1,4 @@
+import { bulkForFreeAir } from './air.ts';
 import type { Added, Addition, Correction, CorrectionInput, LimitCode } from './correction-types.ts';
 import { INGREDIENTS, ingredientFor } from './ingredients.ts';
 import { limitLines } from './limits.ts';
@@ -172,8 +173,15 @@ function insideError(before: Mix, { limits, parts }: CorrectionInput): Set<Limit
   // The floor guards against a wet, closed mix; a hand that finds it right outweighs a rule of thumb.
   const tested = before.test?.moisturePct?.typical ?? null;
   if (tested !== null && tested >= low && tested <= high) codes.add('structure');
+  // A bucket tells of the air itself: what is open enough needs no floor, what is packed does.
+  const density = before.test?.bulkKgPerM3?.typical ?? null;
+  if (density !== null && density <= PACKED_KG_PER_M3) codes.add('structure');
+  else if (density !== null) codes.delete('structure');
   return codes;
 }
+
+/** Wet bulk density above which under 40 % air is left. @source LSU 3838-D: porosity over 40 %; see `bulkForFreeAir` */
+export const PACKED_KG_PER_M3 = bulkForFreeAir(40);
 
 /** Litres of coarse material to a litre of feed, with the spread of both densities; null with no feed. */
 function structureRatio(parts: MixPart[]): Spread | null {

@@ -1,8 +1,8 @@
 import { publishedKgPerLitre } from '../weights/estimate.ts';
 import type { SettingTimeline } from '../weights/net.ts';
-import type { OwnFigures } from './ingredients.ts';
+import { INGREDIENTS, type OwnFigures } from './ingredients.ts';
 import type { MixPart } from './mix.ts';
-import { exactly } from './spread.ts';
+import { exactly, type Spread } from './spread.ts';
 
 /** Settings that carry a figure of a material, by the first part of their name, with the range they may lie in. */
 const FIGURES = {
@@ -16,7 +16,8 @@ const FIGURES = {
 /**
  * The site's own figures of a material in force on a local day (`moisture:wood-chips` and its like: percent
  * of the wet mass for moisture, of the dry mass for carbon, nitrogen and ash, kg/m³ for density): the latest
- * set on or before that day. Null where it has none. A figure outside its range is passed over.
+ * set on or before that day. A share given of the fresh mass (`{ fresh: 0.8 }`) is turned into one of the dry mass by
+ * the moisture known; a C:N (`cn:wood-chips`) gives the nitrogen to the carbon. Null where it has none. A figure outside its range is passed over.
  * @source the site's settings and laboratory results.
  * @example ownFiguresAt({ 'moisture:wood-chips': [{ from: '2026-05-01', value: 25, entry: 3 }] }, 'wood-chips', '2026-05-12') // { moisturePct: { typical: 25, low: 25, high: 25 } }
  */
@@ -30,13 +31,36 @@ export function ownFiguresAt(
   for (const [name, { key, low, high }] of Object.entries(FIGURES)) {
     const setting = `${name}:${material}`;
     if (!Object.hasOwn(timeline, setting)) continue;
-    const latest = timeline[setting]!.filter((line) => line.from.slice(0, 10) <= day)
-      .sort((a, b) => (a.from === b.from ? a.entry - b.entry : a.from < b.from ? -1 : 1))
-      .at(-1);
+    const latest = lastAt(timeline, setting, day);
     const value = latest?.value;
     if (typeof value === 'number' && value >= low && value <= high) own[key] = exactly(value);
+    else if (isFresh(value) && key !== 'moisturePct' && key !== 'bulkKgPerM3') {
+      const dry = dryOf(value.fresh, own.moisturePct ?? INGREDIENTS[material]?.moisturePct ?? null);
+      if (dry !== null && dry <= high) own[key] = exactly(dry);
+    }
   }
+  const ratio = lastAt(timeline, `cn:${material}`, day)?.value;
+  const carbon = own.carbonPct ?? INGREDIENTS[material]?.carbonPct;
+  if (typeof ratio === 'number' && ratio > 0 && carbon && !own.nitrogenPct)
+    own.nitrogenPct = exactly(carbon.typical / ratio);
   return Object.keys(own).length > 0 ? own : null;
+}
+
+const lastAt = (timeline: SettingTimeline, name: string, day: string) =>
+  Object.hasOwn(timeline, name)
+    ? timeline[name]!.filter((line) => line.from.slice(0, 10) <= day)
+        .sort((a, b) => (a.from === b.from ? a.entry - b.entry : a.from < b.from ? -1 : 1))
+        .at(-1)
+    : undefined;
+
+/** A share of the fresh mass is never taken as one of the dry mass: it is turned into it by the moisture known. */
+const isFresh = (value: unknown): value is { fresh: number } =>
+  typeof (value as { fresh?: unknown } | null)?.fresh === 'number';
+
+function dryOf(freshPct: number, moisturePct: Spread | null): number | null {
+  if (moisturePct === null || moisturePct.typical >= 100) return null;
+  const dry = (freshPct * 100) / (100 - moisturePct.typical);
+  return dry >= 0 && dry <= 100 ? dry : null;
 }
 
 /**

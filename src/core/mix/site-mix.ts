@@ -2,6 +2,7 @@ import { type DrumRules, drumNow } from '../drum/drum.ts';
 import { FULL_FRACTION } from '../drum/flow.ts';
 import { drumRulesOf } from '../drum/rules.ts';
 import { RULE_SET_DATA } from '../heat/rule-sets.ts';
+import { drumName, placeKind } from '../picture/places.ts';
 import { ruleSetOf } from '../picture/proof.ts';
 import { settingAt } from '../picture/setting-at.ts';
 import type { DrumPicture, Picture } from '../picture/types.ts';
@@ -9,7 +10,6 @@ import { litresOf } from '../picture/weighed.ts';
 import type { Addition, MixLimits, MixRecipe } from './correction-types.ts';
 import { ingredientFor } from './ingredients.ts';
 import { mixLimits } from './limits.ts';
-import { type MixTest, SQUEEZE, squeezeTest } from './mix.ts';
 import { ownFiguresAt } from './own-figures.ts';
 import { additionOf } from './planned.ts';
 import { stockNow } from './stock.ts';
@@ -18,8 +18,6 @@ import { stockNow } from './stock.ts';
 const USUAL_BARROW = { container: 'barrow', litres: 85 };
 /** A bucket of water as it is carried. @source common practice, no source. */
 const USUAL_WATER = { container: 'bucket', litres: 10 };
-/** A moisture test by drying or probe is good to some points. @source from memory. */
-const TEST_POINTS = 3;
 
 /**
  * What the site can add: chips always, other bulking materials that it stocks or has used of late, each in
@@ -87,31 +85,8 @@ function wholeInStock(picture: Pick<Picture, 'stock'>, material: string, litres:
 }
 
 /**
- * The last squeeze or moisture test of a drum, as a test of its mix; null where there is none. Whether it
- * still speaks for the mix is for `mixOf` to say, which knows the loads.
- * @source see SQUEEZE; a test in percent is taken as good to 3 points, from memory.
- * @example drumTest({ moisture: { entry: 4, at: '2026-05-12T13:00:00.000Z', localDate: '2026-05-12', feel: null, percent: 63 } }) // { how: 'moisture-test', moisturePct: { typical: 63, low: 60, high: 66 } }
- */
-export function drumTest(drum: Pick<DrumPicture, 'moisture'>): MixTest | null {
-  const tested = drum.moisture;
-  if (!tested) return null;
-  if (tested.percent !== null) {
-    const { percent, at } = tested;
-    const moisturePct = {
-      typical: percent,
-      low: Math.max(0, percent - TEST_POINTS),
-      high: Math.min(100, percent + TEST_POINTS),
-    };
-    return { at, how: 'moisture-test', moisturePct };
-  }
-  const feel = tested.feel;
-  return feel !== null && Object.hasOwn(SQUEEZE, feel)
-    ? squeezeTest(feel as keyof typeof SQUEEZE, tested.at)
-    : null;
-}
-
-/**
- * The limits in force at a site on a local day: its recipe, the place that the mix goes to, and the room in
+ * The limits in force at a site on a local day: its recipe, the place that the mix goes to (`where`; the drum of a
+ * site that has one, where none is given), and the room in
  * its drum by the emptier end of the likely fill (a drum is not called full on a guess). A band of water or C:N
  * that the site has set (`mix-water`, `mix-cn`), or that its rule for heat demands, stands before the defaults.
  * @source see `mixLimits`, `drumNow` and FULL_FRACTION.
@@ -121,12 +96,15 @@ export function siteLimits(
   picture: Pick<Picture, 'base' | 'settings' | 'drums'>,
   localDate: string,
   at: string,
+  where: string | null = null,
 ): MixLimits {
   const recipe = settingAt(picture, 'recipe', localDate) as MixRecipe | null | undefined;
-  const [drum] = Object.values(picture.drums);
+  const inDrum = where === null || placeKind({ ...picture, places: {} }, where) === 'drum';
+  const name = inDrum ? drumName(picture, where) : null;
+  const drum = name === null ? null : (picture.drums[name] ?? null);
   const rule = ruleSetOf(picture, localDate);
   return mixLimits({
-    place: drum || picture.base.drums.length > 0 ? 'drum' : 'static-pile',
+    place: inDrum && (drum || picture.base.drums.length > 0) ? 'drum' : 'static-pile',
     recipe: recipe ?? null,
     cnBand: bandAt(picture, 'mix-cn', localDate) ?? (rule ? RULE_SET_DATA[rule].startingCn : null),
     moistureBand: bandAt(picture, 'mix-water', localDate),
@@ -148,3 +126,31 @@ function bandAt(
   const { low, high } = (settingAt(picture, name, localDate) ?? {}) as { low?: unknown; high?: unknown };
   return typeof low === 'number' && typeof high === 'number' ? [low, high] : null;
 }
+
+/**
+ * Where the mix of a day is: at a site with a drum the drum that was fed last, else the place where the last
+ * load went; null where no place was said.
+ * @source none needed: the site's own places.
+ * @example mixPlace({ drums: {}, mixLoads: [{ localDate: '2026-05-12', place: 'bay 1' }] } as never, '2026-05-12') // 'bay 1'
+ */
+export function mixPlace(picture: Pick<Picture, 'drums' | 'mixLoads'>, localDate: string): string | null {
+  const loads = picture.mixLoads.filter((load) => load.localDate === localDate && load.place !== null);
+  if (Object.keys(picture.drums).length === 0) return loads.at(-1)?.place ?? null;
+  const fed = loads.findLast(({ place }) => Object.hasOwn(picture.drums, place!));
+  return fed?.place ?? drumName(picture, null);
+}
+
+/**
+ * The loads of a day that were put together at a place: those that went elsewhere are no part of its mix. One
+ * with no place belongs to it where the site has no drum to go to.
+ * @source none needed.
+ * @example loadsAt({ mixLoads: [{ localDate: '2026-05-12', place: 'bay 1' }, { localDate: '2026-05-12', place: 'bay 2' }] } as never, '2026-05-12', 'bay 1').length // 1
+ */
+export const loadsAt = (
+  picture: Pick<Picture, 'mixLoads'>,
+  localDate: string,
+  place: string | null,
+): Picture['mixLoads'] =>
+  picture.mixLoads.filter(
+    (load) => load.localDate === localDate && (load.place === place || load.place === null),
+  );

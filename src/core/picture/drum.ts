@@ -1,4 +1,4 @@
-import { DISCHARGED_KG_PER_M3 } from '../drum/drum.ts';
+import { DISCHARGED_KG_PER_M3, unbookedKg } from '../drum/drum.ts';
 import { type TakenOut, takeOut } from '../drum/flow.ts';
 import { sumKg } from '../weights/sum-kg.ts';
 import { appended, onBatch, onDay, onDrum, type Reducers } from './change.ts';
@@ -27,7 +27,9 @@ export const drum: Reducers<'discharge' | 'drum-setting'> = {
       // Where only a volume was said, by what such material usually weighs: it moves loads, it is no measured mass.
       // With no amount the drum was emptied: that is what crews mean by it (common practice, no source).
       const outKg = kg ?? (litres === null ? Number.MAX_VALUE : (litres * DISCHARGED_KG_PER_M3) / 1000);
-      const taken = takeOut(next.drums[name]!.loads, outKg, now.at);
+      // What was in before the book began is the oldest, and goes out before any load of it.
+      const older = unbookedKg(next.drums[name]!, now.at);
+      const taken = takeOut(next.drums[name]!.loads, Math.max(0, outKg - older), now.at);
       const dates = new Map(next.drums[name]!.loads.map(({ entry, localDate }) => [entry, localDate]));
       out = taken.out.map((load) => ({ ...load, localDate: dates.get(load.entry) ?? now.localDate }));
       next = onDrum(next, name, (each) => ({

@@ -1,9 +1,10 @@
 import type { RecordOf } from '#records';
 import { labHolds } from '../heat/labs.ts';
+import { BULK_DENSITY } from '../mix/tested.ts';
 import { sumKg } from '../weights/sum-kg.ts';
-import { appended, BATCH_DAYS, onBatch, onDay, own, plus, type Reducers } from './change.ts';
+import { appended, BATCH_DAYS, onBatch, onDay, onDrum, own, plus, type Reducers } from './change.ts';
 import { addFromPile, joinInto, moveTo, splitFrom } from './joining.ts';
-import { batchAt, batchFor, ceased, isBlank, placeKind, started } from './places.ts';
+import { batchAt, batchFor, ceased, drumName, isBlank, placeKind, started } from './places.ts';
 import { labStandardOf } from './proof.ts';
 import { quantityOf } from './quantity.ts';
 import type { Moment, Picture } from './types.ts';
@@ -65,7 +66,9 @@ export const piles: Reducers<'pile' | 'transfer' | 'removal' | 'screening' | 'sa
   },
 
   'lab-result': (picture, record, now) => {
-    if (placeKind(picture, record.place) !== 'pile') return picture;
+    const kind = placeKind(picture, record.place);
+    if (kind === 'drum') return densityOfDrum(picture, record, now);
+    if (kind !== 'pile') return picture;
     const found = batchFor(picture, record.place, now);
     const lab = {
       ...now,
@@ -84,6 +87,16 @@ export const piles: Reducers<'pile' | 'transfer' | 'removal' | 'screening' | 'sa
     }));
   },
 };
+
+/** Of what is in a drum only its bulk density is kept: all else that a laboratory finds is asked of a pile. */
+function densityOfDrum(picture: Picture, record: RecordOf<'lab-result'>, now: Moment): Picture {
+  const name = drumName(picture, record.place);
+  const { analyte, value } = record;
+  if (name === null || analyte !== BULK_DENSITY || value == null) return picture;
+  const last = picture.drums[name]?.density;
+  if (last && last.at > now.at) return picture;
+  return onDrum(picture, name, () => ({ density: { ...now, kgPerM3: value } }));
+}
 
 function pileEvent(picture: Picture, record: RecordOf<'pile'>, now: Moment): Picture {
   const { pile, event } = record;

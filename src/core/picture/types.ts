@@ -75,6 +75,8 @@ export type DrumPicture = {
   level: (Moment & { fraction: number }) | null;
   /** The last squeeze or moisture test of what is inside. */
   moisture?: (Moment & { feel: string | null; percent: number | null }) | null;
+  /** The last bulk density of what is inside, found with a bucket. */
+  density?: (Moment & { kgPerM3: number }) | null;
   discharges: (Moment & { kg: number | null; litres: number | null; to: string | null })[];
   readings: PileReading[];
 };

@@ -567,28 +567,47 @@ mix-basis-typical = typical values
 mix-basis-test = by your test
 mix-also-add = And { $one }{ $what } of { $material } (about { $kg }).
 mix-enough = Mix today: about { $pct } water ({ $range }). Chips are enough; squeeze to be sure: a drop or two.
-mix-wet-add = Wet: about { $pct } water ({ $range }, { $basis }). Add { $one }{ $what } of { $material } (about { $kg }), then squeeze: a drop or two is right.
-mix-add = About { $pct } water ({ $range }, { $basis }). Add { $one }{ $what } of { $material } (about { $kg }).
+mix-wet-add = Wet: about { $pct } water ({ $range }, { $basis }). Add { $one }{ $what } of { $material } (about { $kg }){ $hasSqueeze ->
+    [yes] , then squeeze: a drop or two is right
+   *[no] {""}
+  }.
+mix-add = About { $pct } water ({ $range }, { $basis }), { $asks }. Add { $one }{ $what } of { $material } (about { $kg }){ $hasSqueeze ->
+    [yes] , then squeeze: a drop or two is right
+   *[no] {""}
+  }.
 mix-squeeze = About { $pct } water ({ $range }, { $basis }). Squeeze a handful: a drop or two is right.
 mix-squeeze-or-add = About { $pct } water ({ $range }, { $basis }). Squeeze: a drop or two is right; if it runs, add { $one }{ $what } of { $material } (about { $kg }).
-mix-infeasible = About { $pct } water ({ $range }): cannot be put right with what is here ({ $limit }). Best: { $one }{ $what } of { $material }.{ $hasSolve ->
-    [yes] {" "}{ CAP($solve) } would solve it.
-   *[no] {""}
+mix-infeasible = About { $pct } water ({ $range }): cannot be put right with what is here ({ $limit }). { $hasBest ->
+    [yes] Best: { $one }{ $what } of { $material }, to about { $after }.
+   *[no] Nothing here helps.
   }
 mix-nothing-today = Nothing weighed in today yet. Send "3 carts coming, how many chips?" to plan.
-planned = About { $kg } food ({ $low } to { $high }): { $one }{ $what } of chips (about { $chips }).
-planned-published = About { $kg } food by published weights (they differ much): { $one }{ $what } of chips (about { $chips }). Weigh to be sure.
+planned = About { $kg } food ({ $low } to { $high }): { $hasAdd ->
+    [yes] { $one }{ $what } of { $material } (about { $chips })
+   *[no] no more chips, those that are in will do
+  }.
+planned-published = About { $kg } food by published weights ({ $low } to { $high }): { $hasAdd ->
+    [yes] { $one }{ $what } of { $material } (about { $chips })
+   *[no] no more chips
+  }. Weigh to be sure.
 planned-no-weight = Nothing known of what a { $container } weighs here: weigh some first, or set its litres.
 planned-first-on-floor = First { $what } on the drum's floor.
 room-yes = Yes: the drum would be about { $fill } full.
 room-no = No. Discharge about { $kg } first{ $hasDays ->
-    [yes] ; the oldest load is { $days } days in
+    [yes] ; the oldest load is { $days ->
+        [0] of today
+        [one] 1 day in
+       *[other] { $days } days in
+      }
    *[no] {""}
   }.
 room-look = The sum is rough: have a look inside the window first, and send "drum 3/4 full".
 room-unknown = The drum's volume is not known here, so the room cannot be worked out.
 room-no-drum = This site has no drum.
-why-drum = Loads in, less what was taken out and what has shrunk: about { $kg } inside.
+why-drum = { $loads ->
+    [one] One load
+   *[other] { $loads } loads
+  } in the book, less what was taken out and what has shrunk: about { $kg } inside.
 why-mix-part = { CAP($material) } { $kg }: { $pct } water ({ $range }), C { $carbon } %, N { $nitrogen } % of the dry mass ({ $from }).
 figure-said = as said
 figure-measured = measured
@@ -602,7 +621,7 @@ mix-taken-left-out = Left out: { $material }, no table knows it.
 mix-taken-test = Taken: your own test until the next load.
 why-formula = { $formula }
 formula-mix = Water: each load's mass times its water, over the whole mass. C:N: all the carbon over all the nitrogen, never a mean of ratios.
-why-mix-density = Density about { $density }, air between about { $air } %.
+why-mix-density = Density about { $density }; air { $air } % by two published forms, { $likely } % with all spread.
 why-source = Source: { $text }
 
 ## Heat
@@ -845,6 +864,9 @@ stopped-power = Ask the power company or an electrician; do not open any panel.
 stopped-loads = No new loads. Log the hour and the heat ("{ $log }"); watch heat and smell. Call { $has ->
     [yes] { $whom }
    *[no] a coordinator
+  }{ $hasNow ->
+    [yes] {" "}now
+   *[no] {""}
   }{ $hasHours ->
     [yes] {" "}after { $hours } h
    *[no] {""}
@@ -1362,3 +1384,93 @@ chart-mix-after = with { $one }{ $what } of { $material }{ $more ->
 chart-mix-never = over { $pct }: never
 chart-mix-alt-after = with it { $pct } water, C:N { $cn }
 chart-saved = Picture: { $path }
+
+## The mix and the drum: what stands behind an answer, and settings of theirs
+mix-recipe-add = By your recipe: add { $one }{ $what } of { $material } (about { $kg }). That makes about { $after } water.
+mix-recipe-enough = Your recipe is met: about { $pct } water ({ $range }, { $basis }).
+mix-enough-tested = Mix today: about { $pct } water ({ $range }, { $basis }). Nothing to add.
+mix-over-never = The recipe alone leaves it too wet (about { $after }; over 65 % is never aimed at). Add dry chips till a squeeze gives a drop or two.
+mix-packed = Packed: { $density }, only about { $air } air (40 % or more is wanted). Coarse chips, or turn it.
+mix-solves = One more thing would solve it: { $solve }.
+mix-more-solves = More { $solve } would solve it.
+asks-structure = it lacks coarse stuff
+asks-moisture-high = it is wet
+asks-moisture-low = it is dry
+asks-cn-low = it lacks carbon
+asks-cn-high = it lacks nitrogen
+asks-cap = too many fines
+asks-recipe = your recipe
+asks-stock = stock is short
+asks-room = there is no room
+planned-short = That is the best that can be done here ({ $limit }): not enough.
+room-too-young = The oldest has not had its { $days } days yet: what comes out is not done.
+room-stands = No: the drum stands still (#{ $entry }). No new loads until it runs.
+drum-stands-no-loads = The drum stands still (#{ $entry }): no more loads until it runs.
+drum-stands = { CAP($place) } stands still for { $hours } h (#{ $entry }): no new loads.
+drum-inside = Inside: { $material } about { $kg }
+drum-inside-also = { $material } { $kg }
+why-drum-full = The drum holds { $litres }; { $pct } counts as full ({ $from }).
+why-drum-shrink = It shrinks by about { $shrink } % a day ({ $low }–{ $high }).
+formula-drum-fill-by-level = Fill: the level that was seen, shrunk since, plus the loads since, less what went out since.
+formula-drum-fill-by-loads = Fill: the litres of all loads, each shrunk by its days inside; finer stuff fills part of the gaps in the chips.
+formula-correction-by-recipe = What to add: the fewest whole containers that meet your recipe.
+formula-correction-fewest-containers = What to add: the fewest whole containers that meet all of this, within stock and room.
+drum-taken-first-in-first-out = Taken: what went in first comes out first.
+drum-taken-level-by-eye = Taken: a level by eye is good to a tenth of the drum.
+why-room = Taken: { $what }, about { $kg } food ({ $from }), with its chips about { $litres }.
+figure-common = common practice
+why-mix-water = That is about { $pct } water ({ $range }){ $hasCn ->
+    [yes] , C:N about { $cn } ({ $cnRange })
+   *[no] {""}
+  }.
+why-mix-aim = Aim: { $range } % water, never over { $never }; C:N { $hasTop ->
+    [yes] { $cn } to { $top }
+   *[no] { $cn } or more
+  }; at least { $floor } L of coarse stuff to 1 L of food.
+why-mix-recipe = Aim: your recipe, { $chips } chips to { $food } food { $by }. It stands before the usual window.
+by-volume = by volume
+by-mass = by mass
+why-mix-limiting = What asks for the most: { $limit }.
+why-drum-rules = { $hasRule ->
+    [yes] Your rule: every { $low } to { $high }.
+   *[no] No interval is set here (set drum interval 40-60).
+  } Fan off at most { $hours } h ({ $from }).
+why-call-set = Whom to call and when: set here.
+why-call-unset = Nobody is set to be called: "set drum call Sam 555 0100", "set drum call after 4 hours".
+stopped-call-now = { CAP($place) } has stood for { $hours } h (#{ $entry }). Call { $has ->
+    [yes] { $whom }
+   *[no] a coordinator
+  } now. No new loads; log its heat.
+setting-mix-water = aim for { $low } to { $high } % water in the mix
+setting-mix-cn = C:N of the mix { $low } to { $high }
+setting-drum-interval = drum turns every { $low } to { $high } min
+setting-drum-call = when the drum stops, call { $whom }
+setting-drum-call-hours = call when the drum has stood { $number } h
+setting-drum-days = drum: { $number } days inside
+setting-drum-full = drum counts as full at { $number } %
+setting-drum-least-hours = drum: at least { $number } h inside
+setting-fan-off-hours = fan off at most { $number } h
+setting-carbon = { $material } carbon { $number } % of the { $hasFresh ->
+    [yes] fresh
+   *[no] dry
+  } mass
+setting-nitrogen = { $material } nitrogen { $number } % of the { $hasFresh ->
+    [yes] fresh
+   *[no] dry
+  } mass
+setting-ash = { $material } ash { $number } % of the { $hasFresh ->
+    [yes] fresh
+   *[no] dry
+  } mass
+setting-density = { $material } { $number } kg/m³
+setting-cn = { $material } C:N { $number }
+analyte-bulk-density = bulk density
+cite-from-memory = from memory
+cite-common-practice-no-source = common practice, no source
+cite-common-practice-on-one-kind-of-machine-no-source = common practice on one kind of machine, no source
+cite-the-site-and-local-codes-come-first = the site and local codes come first
+cite-seen-as-a-copy = seen as a copy
+cite-the-site-s-settings = the site's settings
+cite-the-site = the site
+cite-the-rest = the rest
+cite-seen = seen

@@ -567,28 +567,47 @@ mix-basis-typical = valores típicos
 mix-basis-test = por su prueba
 mix-also-add = Y { $one }{ $what } de { $material } (unos { $kg }).
 mix-enough = Mezcla de hoy: cerca de { $pct } de agua ({ $range }). Las astillas alcanzan; apriete para ver: una o dos gotas.
-mix-wet-add = Mojada: cerca de { $pct } de agua ({ $range }, { $basis }). Agregue { $one }{ $what } de { $material } (unos { $kg }) y apriete: una o dos gotas.
-mix-add = Cerca de { $pct } de agua ({ $range }, { $basis }). Agregue { $one }{ $what } de { $material } (unos { $kg }).
+mix-wet-add = Mojada: cerca de { $pct } de agua ({ $range }, { $basis }). Agregue { $one }{ $what } de { $material } (unos { $kg }){ $hasSqueeze ->
+    [yes] {" "}y apriete: una o dos gotas
+   *[no] {""}
+  }.
+mix-add = Cerca de { $pct } de agua ({ $range }, { $basis }), { $asks }. Agregue { $one }{ $what } de { $material } (unos { $kg }){ $hasSqueeze ->
+    [yes] {" "}y apriete: una o dos gotas
+   *[no] {""}
+  }.
 mix-squeeze = Cerca de { $pct } de agua ({ $range }, { $basis }). Apriete un puñado: una o dos gotas está bien.
 mix-squeeze-or-add = Cerca de { $pct } de agua ({ $range }, { $basis }). Apriete: una o dos gotas; si escurre, agregue { $one }{ $what } de { $material } (unos { $kg }).
-mix-infeasible = Cerca de { $pct } de agua ({ $range }): no se arregla con lo que hay ({ $limit }). Lo mejor: { $one }{ $what } de { $material }.{ $hasSolve ->
-    [yes] {" "}Haría falta: { $solve }.
-   *[no] {""}
+mix-infeasible = Cerca de { $pct } de agua ({ $range }): no se arregla con lo que hay ({ $limit }). { $hasBest ->
+    [yes] Lo mejor: { $one }{ $what } de { $material }, para cerca de { $after }.
+   *[no] Nada de aquí ayuda.
   }
 mix-nothing-today = Hoy no se ha pesado nada. Mande "vienen 3 carritos, ¿cuántas astillas?" para planear.
-planned = Unos { $kg } de comida ({ $low } a { $high }): { $one }{ $what } de astillas (unos { $chips }).
-planned-published = Unos { $kg } de comida por pesos publicados (varían mucho): { $one }{ $what } de astillas (unos { $chips }). Pese para saber.
+planned = Unos { $kg } de comida ({ $low } a { $high }): { $hasAdd ->
+    [yes] { $one }{ $what } de { $material } (unos { $chips })
+   *[no] no más astillas, bastan las que hay
+  }.
+planned-published = Unos { $kg } de comida, pesos publicados ({ $low } a { $high }): { $hasAdd ->
+    [yes] { $one }{ $what } de { $material } (unos { $chips })
+   *[no] no más astillas
+  }. Pese para saber.
 planned-no-weight = Aquí no se sabe cuánto pesa eso ({ $container }): pese unos, o ponga sus litros.
 planned-first-on-floor = Primero { $what } en el fondo del tambor.
 room-yes = Sí: el tambor quedaría lleno al { $fill }.
 room-no = No. Descargue antes unos { $kg }{ $hasDays ->
-    [yes] ; la carga más vieja lleva { $days } días
+    [yes] ; la carga más vieja { $days ->
+        [0] es de hoy
+        [one] lleva 1 día
+       *[other] lleva { $days } días
+      }
    *[no] {""}
   }.
 room-look = La cuenta es aproximada: mire por la ventana y mande "tambor lleno 3/4".
 room-unknown = Aquí no se sabe el volumen del tambor: no se puede calcular el espacio.
 room-no-drum = Este sitio no tiene tambor.
-why-drum = Lo que entró, menos lo que salió y lo que se redujo: unos { $kg } adentro.
+why-drum = { $loads ->
+    [one] Una carga
+   *[other] { $loads } cargas
+  } en la bitácora, menos lo que salió y lo que se redujo: unos { $kg } adentro.
 why-mix-part = { CAP($material) } { $kg }: { $pct } de agua ({ $range }), C { $carbon } %, N { $nitrogen } % de lo seco ({ $from }).
 figure-said = como se dijo
 figure-measured = medido
@@ -602,7 +621,7 @@ mix-taken-left-out = Fuera: { $material }, ninguna tabla lo conoce.
 mix-taken-test = Supuesto: su propia prueba hasta la próxima carga.
 why-formula = { $formula }
 formula-mix = Agua: la masa de cada carga por su agua, entre toda la masa. C:N: todo el carbono entre todo el nitrógeno, nunca un promedio.
-why-mix-density = Densidad de unos { $density }, aire de unos { $air } %.
+why-mix-density = Densidad { $density }; aire { $air } % según dos fórmulas publicadas, { $likely } % con todo el margen.
 why-source = Fuente: { $text }
 
 ## Calor
@@ -825,6 +844,9 @@ stopped-power = Pregunte a la compañía o a un electricista; no abra ningún ta
 stopped-loads = Sin cargas nuevas. Anote la hora y el calor («{ $log }»); vigile calor y olor. Llame a { $has ->
     [yes] { $whom }
    *[no] un coordinador
+  }{ $hasNow ->
+    [yes] {" "}ya
+   *[no] {""}
   }{ $hasHours ->
     [yes] {" "}tras { $hours } h
    *[no] {""}
@@ -1362,3 +1384,93 @@ chart-mix-after = con { $one }{ $what } de { $material }{ $more ->
 chart-mix-never = más de { $pct }: nunca
 chart-mix-alt-after = con ello { $pct } de agua, C:N { $cn }
 chart-saved = Imagen: { $path }
+
+## La mezcla y el tambor: lo que hay detrás de una respuesta, y sus ajustes
+mix-recipe-add = Según su receta: agregue { $one }{ $what } de { $material } (unos { $kg }). Queda cerca de { $after } de agua.
+mix-recipe-enough = Su receta está cumplida: cerca de { $pct } de agua ({ $range }, { $basis }).
+mix-enough-tested = Mezcla de hoy: cerca de { $pct } de agua ({ $range }, { $basis }). Nada que agregar.
+mix-over-never = Con la receta sola queda muy mojada (cerca de { $after }; nunca más de 65 %). Astillas secas hasta que al apretar salgan una o dos gotas.
+mix-packed = Apretada: { $density }, solo { $air } de aire más o menos (hace falta 40 %). Astillas gruesas, o voltéela.
+mix-solves = Haría falta una cosa más: { $solve }.
+mix-more-solves = Harían falta más { $solve }.
+asks-structure = le falta lo grueso
+asks-moisture-high = está mojada
+asks-moisture-low = está seca
+asks-cn-low = le falta carbono
+asks-cn-high = le falta nitrógeno
+asks-cap = demasiado fino
+asks-recipe = su receta
+asks-stock = falta existencia
+asks-room = no hay espacio
+planned-short = Es lo mejor que se puede aquí ({ $limit }): no alcanza.
+room-too-young = Lo más viejo aún no tiene sus { $days } días: lo que sale no está listo.
+room-stands = No: el tambor está parado (#{ $entry }). Sin cargas nuevas hasta que gire.
+drum-stands-no-loads = El tambor está parado (#{ $entry }): no más cargas hasta que gire.
+drum-stands = { CAP($place) } parado desde hace { $hours } h (#{ $entry }): sin cargas nuevas.
+drum-inside = Adentro: { $material } unos { $kg }
+drum-inside-also = { $material } { $kg }
+why-drum-full = Al tambor le caben { $litres }; { $pct } cuenta como lleno ({ $from }).
+why-drum-shrink = Se reduce cerca de { $shrink } % al día ({ $low }–{ $high }).
+formula-drum-fill-by-level = Llenado: el nivel visto, reducido desde entonces, más las cargas de después, menos lo que salió.
+formula-drum-fill-by-loads = Llenado: los litros de cada carga, reducidos por sus días; lo fino ocupa parte de los huecos de las astillas.
+formula-correction-by-recipe = Qué agregar: los menos recipientes enteros que cumplen su receta.
+formula-correction-fewest-containers = Qué agregar: los menos recipientes enteros que cumplen todo eso, con la existencia y el espacio.
+drum-taken-first-in-first-out = Supuesto: lo que entró primero sale primero.
+drum-taken-level-by-eye = Supuesto: un nivel a ojo vale a un décimo del tambor.
+why-room = Supuesto: { $what }, unos { $kg } de comida ({ $from }), con sus astillas unos { $litres }.
+figure-common = práctica común
+why-mix-water = Eso da cerca de { $pct } de agua ({ $range }){ $hasCn ->
+    [yes] , C:N cerca de { $cn } ({ $cnRange })
+   *[no] {""}
+  }.
+why-mix-aim = Meta: { $range } % de agua, nunca más de { $never }; C:N { $hasTop ->
+    [yes] { $cn } a { $top }
+   *[no] { $cn } o más
+  }; al menos { $floor } L de lo grueso por 1 L de comida.
+why-mix-recipe = Meta: su receta, { $chips } de astillas por { $food } de comida { $by }. Va antes que la ventana usual.
+by-volume = en volumen
+by-mass = en masa
+why-mix-limiting = Lo que más pide: { $limit }.
+why-drum-rules = { $hasRule ->
+    [yes] Su regla: cada { $low } a { $high }.
+   *[no] Aquí no hay intervalo fijado (fijar intervalo del tambor 40-60).
+  } Ventilador apagado { $hours } h como mucho ({ $from }).
+why-call-set = A quién llamar y cuándo: fijado aquí.
+why-call-unset = No se ha fijado a quién: «fijar llamada del tambor Sam 555 0100», «fijar llamada del tambor tras 4 horas».
+stopped-call-now = { CAP($place) } parado desde hace { $hours } h (#{ $entry }). Llame { $has ->
+    [yes] a { $whom }
+   *[no] a un coordinador
+  } ya. Sin cargas nuevas; anote el calor.
+setting-mix-water = buscar { $low } a { $high } % de agua en la mezcla
+setting-mix-cn = C:N de la mezcla { $low } a { $high }
+setting-drum-interval = tambor cada { $low } a { $high } min
+setting-drum-call = si el tambor se para, llamar a { $whom }
+setting-drum-call-hours = llamar cuando el tambor lleve { $number } h parado
+setting-drum-days = tambor: { $number } días adentro
+setting-drum-full = tambor lleno al { $number } %
+setting-drum-least-hours = tambor: al menos { $number } h adentro
+setting-fan-off-hours = ventilador apagado { $number } h como mucho
+setting-carbon = { $material }: carbono { $number } % de lo { $hasFresh ->
+    [yes] fresco
+   *[no] seco
+  }
+setting-nitrogen = { $material }: nitrógeno { $number } % de lo { $hasFresh ->
+    [yes] fresco
+   *[no] seco
+  }
+setting-ash = { $material }: cenizas { $number } % de lo { $hasFresh ->
+    [yes] fresco
+   *[no] seco
+  }
+setting-density = { $material } { $number } kg/m³
+setting-cn = { $material } C:N { $number }
+analyte-bulk-density = densidad
+cite-from-memory = de memoria
+cite-common-practice-no-source = práctica común, sin fuente
+cite-common-practice-on-one-kind-of-machine-no-source = práctica común en un tipo de máquina, sin fuente
+cite-the-site-and-local-codes-come-first = el sitio y las normas locales van primero
+cite-seen-as-a-copy = visto en copia
+cite-the-site-s-settings = los ajustes del sitio
+cite-the-site = el sitio
+cite-the-rest = lo demás
+cite-seen = visto

@@ -567,28 +567,47 @@ mix-basis-typical = valeurs typiques
 mix-basis-test = d'après votre test
 mix-also-add = Et { $one }{ $what } { DE($material) } (environ { $kg }).
 mix-enough = Mélange du jour : environ { $pct } d'eau ({ $range }). Assez de copeaux ; pressez pour voir : une goutte ou deux.
-mix-wet-add = Mouillé : environ { $pct } d'eau ({ $range }, { $basis }). Ajoutez { $one }{ $what } { DE($material) } (environ { $kg }), puis pressez : une goutte ou deux.
-mix-add = Environ { $pct } d'eau ({ $range }, { $basis }). Ajoutez { $one }{ $what } { DE($material) } (environ { $kg }).
+mix-wet-add = Mouillé : environ { $pct } d'eau ({ $range }, { $basis }). Ajoutez { $one }{ $what } { DE($material) } (environ { $kg }){ $hasSqueeze ->
+    [yes] , puis pressez : une goutte ou deux
+   *[no] {""}
+  }.
+mix-add = Environ { $pct } d'eau ({ $range }, { $basis }), { $asks }. Ajoutez { $one }{ $what } { DE($material) } (environ { $kg }){ $hasSqueeze ->
+    [yes] , puis pressez : une goutte ou deux
+   *[no] {""}
+  }.
 mix-squeeze = Environ { $pct } d'eau ({ $range }, { $basis }). Pressez une poignée : une goutte ou deux, c'est bon.
 mix-squeeze-or-add = Environ { $pct } d'eau ({ $range }, { $basis }). Pressez : une goutte ou deux ; si ça coule, ajoutez { $one }{ $what } { DE($material) } (environ { $kg }).
-mix-infeasible = Environ { $pct } d'eau ({ $range }) : pas réglable avec ce qu'il y a ici ({ $limit }). Au mieux : { $one }{ $what } { DE($material) }.{ $hasSolve ->
-    [yes] {" "}Il faudrait : { $solve }.
-   *[no] {""}
+mix-infeasible = Environ { $pct } d'eau ({ $range }) : pas réglable avec ce qu'il y a ici ({ $limit }). { $hasBest ->
+    [yes] Au mieux : { $one }{ $what } { DE($material) }, pour environ { $after }.
+   *[no] Rien ici n'aide.
   }
 mix-nothing-today = Rien de pesé aujourd'hui. « 3 bacs arrivent, combien de copeaux ? » pour prévoir.
-planned = Environ { $kg } de restes ({ $low } à { $high }) : { $one }{ $what } de copeaux (environ { $chips }).
-planned-published = Environ { $kg } de restes selon les poids publiés (ils varient) : { $one }{ $what } de copeaux (environ { $chips }). Pesez pour être sûr.
+planned = Environ { $kg } de restes ({ $low } à { $high }) : { $hasAdd ->
+    [yes] { $one }{ $what } { DE($material) } (environ { $chips })
+   *[no] pas plus de copeaux, ceux qui y sont suffisent
+  }.
+planned-published = Environ { $kg } de restes, poids publiés ({ $low } à { $high }) : { $hasAdd ->
+    [yes] { $one }{ $what } { DE($material) } (environ { $chips })
+   *[no] pas plus de copeaux
+  }. Pesez pour être sûr.
 planned-no-weight = On ne sait pas ce que pèse ce contenant ici ({ $container }) : pesez-en, ou réglez ses litres.
 planned-first-on-floor = D'abord { $what } au fond du tambour.
 room-yes = Oui : le tambour serait plein à environ { $fill }.
 room-no = Non. Videz d'abord environ { $kg }{ $hasDays ->
-    [yes] {" "}; la plus vieille charge y est depuis { $days } jours
+    [yes] {" "}; la plus vieille charge { $days ->
+        [0] est d'aujourd'hui
+        [one] y est depuis 1 jour
+       *[other] y est depuis { $days } jours
+      }
    *[no] {""}
   }.
 room-look = Le calcul est grossier : regardez par la fenêtre, et envoyez « tambour plein aux 3/4 ».
 room-unknown = Le volume du tambour n'est pas connu ici : pas de calcul de place.
 room-no-drum = Ce site n'a pas de tambour.
-why-drum = Ce qui est entré, moins ce qui est sorti et ce qui a fondu : environ { $kg } dedans.
+why-drum = { $loads ->
+    [one] Un apport
+   *[other] { $loads } apports
+  } au cahier, moins ce qui est sorti et ce qui a fondu : environ { $kg } dedans.
 why-mix-part = { CAP($material) } { $kg } : { $pct } d'eau ({ $range }), C { $carbon } %, N { $nitrogen } % du sec ({ $from }).
 figure-said = comme dit
 figure-measured = mesuré
@@ -602,7 +621,7 @@ mix-taken-left-out = Laissé de côté : { $material }, aucune table ne le conna
 mix-taken-test = Admis : votre propre test jusqu'au prochain apport.
 why-formula = { $formula }
 formula-mix = Eau : la masse de chaque charge fois son eau, sur la masse totale. C:N : tout le carbone sur tout l'azote, jamais une moyenne.
-why-mix-density = Masse volumique environ { $density }, air environ { $air } %.
+why-mix-density = Masse volumique { $density } ; air { $air } % selon deux formules publiées, { $likely } % avec tout l'écart.
 why-source = Source : { $text }
 
 ## Chaleur
@@ -825,6 +844,9 @@ stopped-power = Demandez au fournisseur ou à un électricien ; n'ouvrez aucun t
 stopped-loads = Plus d'apports. Notez l'heure et la chaleur (« { $log } ») ; surveillez chaleur et odeur. Appelez { $has ->
     [yes] { $whom }
    *[no] un responsable
+  }{ $hasNow ->
+    [yes] {" "}maintenant
+   *[no] {""}
   }{ $hasHours ->
     [yes] {" "}après { $hours } h
    *[no] {""}
@@ -1362,3 +1384,93 @@ chart-mix-after = avec { $one }{ $what } { DE($material) }{ $more ->
 chart-mix-never = plus de { $pct } : jamais
 chart-mix-alt-after = avec cela { $pct } d'eau, C/N { $cn }
 chart-saved = Image : { $path }
+
+## Le mélange et le tambour : ce qui est derrière une réponse, et leurs réglages
+mix-recipe-add = Selon votre recette : ajoutez { $one }{ $what } { DE($material) } (environ { $kg }). Cela fait environ { $after } d'eau.
+mix-recipe-enough = Votre recette est respectée : environ { $pct } d'eau ({ $range }, { $basis }).
+mix-enough-tested = Mélange du jour : environ { $pct } d'eau ({ $range }, { $basis }). Rien à ajouter.
+mix-over-never = La recette seule le laisse trop mouillé (environ { $after } ; jamais plus de 65 %). Des copeaux secs jusqu'à une goutte ou deux en pressant.
+mix-packed = Tassé : { $density }, environ { $air } d'air seulement (il en faut 40 %). Des copeaux grossiers, ou retournez.
+mix-solves = Il faudrait une chose de plus : { $solve }.
+mix-more-solves = Il faudrait plus { DE($solve) }.
+asks-structure = il manque de structurant
+asks-moisture-high = c'est mouillé
+asks-moisture-low = c'est sec
+asks-cn-low = il manque de carbone
+asks-cn-high = il manque d'azote
+asks-cap = trop de fines
+asks-recipe = votre recette
+asks-stock = la réserve est courte
+asks-room = il n'y a pas de place
+planned-short = C'est le mieux possible ici ({ $limit }) : pas assez.
+room-too-young = Le plus ancien n'a pas encore ses { $days } jours : ce qui sort n'est pas fini.
+room-stands = Non : le tambour est arrêté (#{ $entry }). Plus d'apports avant qu'il tourne.
+drum-stands-no-loads = Le tambour est arrêté (#{ $entry }) : plus d'apports avant qu'il tourne.
+drum-stands = { CAP($place) } arrêté depuis { $hours } h (#{ $entry }) : plus d'apports.
+drum-inside = Dedans : { $material } environ { $kg }
+drum-inside-also = { $material } { $kg }
+why-drum-full = Le tambour contient { $litres } ; { $pct } compte comme plein ({ $from }).
+why-drum-shrink = Il fond de { $shrink } % par jour environ ({ $low }–{ $high }).
+formula-drum-fill-by-level = Remplissage : le niveau vu, fondu depuis, plus les apports depuis, moins ce qui est sorti depuis.
+formula-drum-fill-by-loads = Remplissage : les litres de chaque apport, fondus selon ses jours ; le fin comble une partie des vides des copeaux.
+formula-correction-by-recipe = À ajouter : le moins de contenants entiers qui respectent votre recette.
+formula-correction-fewest-containers = À ajouter : le moins de contenants entiers qui respectent tout cela, avec la réserve et la place.
+drum-taken-first-in-first-out = Admis : le premier entré sort le premier.
+drum-taken-level-by-eye = Admis : un niveau à l'œil vaut à un dixième du tambour près.
+why-room = Admis : { $what }, environ { $kg } de restes ({ $from }), avec ses copeaux environ { $litres }.
+figure-common = usage courant
+why-mix-water = Cela fait environ { $pct } d'eau ({ $range }){ $hasCn ->
+    [yes] , C:N environ { $cn } ({ $cnRange })
+   *[no] {""}
+  }.
+why-mix-aim = But : { $range } % d'eau, jamais plus de { $never } ; C:N { $hasTop ->
+    [yes] { $cn } à { $top }
+   *[no] { $cn } ou plus
+  } ; au moins { $floor } L de structurant pour 1 L de restes.
+why-mix-recipe = But : votre recette, { $chips } de copeaux pour { $food } de restes { $by }. Elle passe avant la fenêtre habituelle.
+by-volume = en volume
+by-mass = en masse
+why-mix-limiting = Ce qui en demande le plus : { $limit }.
+why-drum-rules = { $hasRule ->
+    [yes] Votre règle : toutes les { $low } à { $high }.
+   *[no] Aucun intervalle n'est réglé ici (régler intervalle tambour 40-60).
+  } Ventilateur arrêté { $hours } h au plus ({ $from }).
+why-call-set = Qui appeler et quand : réglé ici.
+why-call-unset = Personne n'est réglé : « régler appel tambour Sam 555 0100 », « régler appel tambour après 4 heures ».
+stopped-call-now = { CAP($place) } arrêté depuis { $hours } h (#{ $entry }). Appelez { $has ->
+    [yes] { $whom }
+   *[no] un responsable
+  } maintenant. Plus d'apports ; notez la chaleur.
+setting-mix-water = viser { $low } à { $high } % d'eau dans le mélange
+setting-mix-cn = C:N du mélange { $low } à { $high }
+setting-drum-interval = tambour toutes les { $low } à { $high } min
+setting-drum-call = si le tambour s'arrête, appeler { $whom }
+setting-drum-call-hours = appeler quand le tambour est arrêté { $number } h
+setting-drum-days = tambour : { $number } jours dedans
+setting-drum-full = tambour plein à { $number } %
+setting-drum-least-hours = tambour : au moins { $number } h dedans
+setting-fan-off-hours = ventilateur arrêté { $number } h au plus
+setting-carbon = { $material } : carbone { $number } % { $hasFresh ->
+    [yes] du frais
+   *[no] du sec
+  }
+setting-nitrogen = { $material } : azote { $number } % { $hasFresh ->
+    [yes] du frais
+   *[no] du sec
+  }
+setting-ash = { $material } : cendres { $number } % { $hasFresh ->
+    [yes] du frais
+   *[no] du sec
+  }
+setting-density = { $material } { $number } kg/m³
+setting-cn = { $material } C:N { $number }
+analyte-bulk-density = masse volumique
+cite-from-memory = de mémoire
+cite-common-practice-no-source = usage courant, sans source
+cite-common-practice-on-one-kind-of-machine-no-source = usage courant sur un type de machine, sans source
+cite-the-site-and-local-codes-come-first = le site et les règles locales passent d'abord
+cite-seen-as-a-copy = vu en copie
+cite-the-site-s-settings = les réglages du site
+cite-the-site = le site
+cite-the-rest = le reste
+cite-seen = vu

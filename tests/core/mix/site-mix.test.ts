@@ -1,16 +1,29 @@
 import { describe, expect, test } from 'vitest';
-import { correctionFor, drumTest, mixPartsOf, type Picture, siteAdditions, siteLimits } from '#core';
+import {
+  correctionFor,
+  loadsAt,
+  mixPartsOf,
+  mixPlace,
+  moistureTest,
+  type Picture,
+  siteAdditions,
+  siteLimits,
+  testAt,
+} from '#core';
 import { Book, cart, chips } from '../picture/book.ts';
 
 const day = '2026-05-12';
 const delivery = (material: string, litres: number) => ({ kind: 'delivery', material, litres });
-const correction = (picture: Picture, at = '2026-05-12T20:00:00.000Z') =>
-  correctionFor({
-    parts: mixPartsOf(picture.mixLoads.filter((load) => load.localDate === day)),
+const correction = (picture: Picture, at = '2026-05-12T20:00:00.000Z') => {
+  const where = mixPlace(picture, day);
+  const parts = mixPartsOf(loadsAt(picture, day, where));
+  return correctionFor({
+    parts,
     additions: siteAdditions(picture, day),
-    limits: siteLimits(picture, day, at),
-    test: drumTest(picture.drums.drum!),
+    limits: siteLimits(picture, day, at, where),
+    test: testAt(picture, where, parts),
   });
+};
 
 describe('what a site can add', () => {
   test('chips by the barrow, of unknown stock, where nothing else was said', () => {
@@ -81,8 +94,12 @@ describe('the mix of the day', () => {
   test('a moisture test in percent is good to 3 points', () => {
     const book = new Book();
     book.log('2026-05-12T09:00', { kind: 'moisture', place: 'drum', percent: 66 });
-    expect(drumTest(book.picture().drums.drum!)!.moisturePct).toEqual({ typical: 66, low: 63, high: 69 });
-    expect(drumTest({ moisture: null })).toBeNull();
+    expect(moistureTest(book.picture().drums.drum!.moisture)!.moisturePct).toEqual({
+      typical: 66,
+      low: 63,
+      high: 69,
+    });
+    expect(moistureTest(null)).toBeNull();
   });
   test("the site's recipe is taken, and a full drum has no room", () => {
     const book = new Book();
