@@ -1,14 +1,28 @@
 import type { Request } from '#records';
 
-const HEAD = String.raw`^(?:set|regler?|mets|mettre|fija|fijar|pon|poner|ajusta|ajustar) (?:the |le |la |el )?`;
+const HEAD = String.raw`^(?:set|regler?|mets|mettre|fija|fijar|pon|poner|ajusta|ajustar) (?:the |le |la |el |l')?`;
 const UNTIL = String.raw`(?: ?(?:-|to|a|et|y) ?)`;
 
-type Shape = { words: string; name: string; value: (groups: Record<string, string | undefined>) => unknown };
+type Shape = {
+  words: string;
+  name: string;
+  /** `typed`: a phrase of the message as it was typed, where somebody's own words are kept. */
+  value: (groups: Record<string, string | undefined>, typed: (phrase: string) => string) => unknown;
+};
 
 const number = (text: string | undefined): number => Number((text ?? '').replace(',', '.'));
 const N = String.raw`(?<n>\d+(?:[.,]\d+)?)`;
 const PAIR = String.raw`(?<low>\d+(?:[.,]\d+)?)${UNTIL}(?<high>\d+(?:[.,]\d+)?)`;
 const HOURS = '(?: ?(?:h|hours?|heures?|horas?))?';
+
+/** Of `set call for the drum Sam 555 0100`: what is set, in the three languages. */
+const CALL = `(?:call for the drum|drum call|appel (?:pour le |du |de )?tambour|llamada (?:para el |del |de )?tambor)`;
+
+/** A limit of heat in °C; one over 100 with no unit said can only be °F. */
+const celsius = ({ n, unit }: Record<string, string | undefined>): number => {
+  const value = number(n);
+  return unit === 'f' || (unit === undefined && value > 100) ? Math.round((value - 32) / 1.8) : value;
+};
 
 const WEEKDAYS = [
   ['monday', 'lundi', 'lunes'],
@@ -78,9 +92,39 @@ const SHAPES: readonly Shape[] = [
     value: ({ word }) => /^(?:yes|true|oui|si)$/.test(word!),
   },
   {
-    words: `drum call after ${N}${HOURS}`,
+    words: `${CALL} (?:after|apres|tras|despues de) ${N}${HOURS}`,
     name: 'drum-call-hours',
     value: ({ n }) => number(n),
+  },
+  {
+    words: `(?:${CALL}(?: to| is| a|:)?|(?:when|if) the drum (?:stops|jams|stands still),? call|(?:quand|si) le tambour s'arrete,? (?:appeler|appelez|appelle)|(?:cuando|si) el tambor (?:se para|para),? llamar(?: a)?) (?<word>\\S.*)`,
+    name: 'drum-call',
+    value: ({ word }, typed) => typed(word!),
+  },
+  {
+    words: `(?:(?:mix|mixture) (?:water|moisture)|(?:water|moisture)(?: of the mix| band| window)|(?:humidite|eau) du melange|(?:humedad|agua) de la mezcla)(?: to| between| entre| a)? ${PAIR} ?%?`,
+    name: 'mix-water',
+    value: ({ low, high }) => ({ low: number(low), high: number(high) }),
+  },
+  {
+    words: `(?:mix )?c ?[:/] ?n(?: of the mix| band| ratio| du melange| de la mezcla)?(?: to| between| entre| a)? ${PAIR}`,
+    name: 'mix-cn',
+    value: ({ low, high }) => ({ low: number(low), high: number(high) }),
+  },
+  {
+    words: `(?:heat |temperature )?(?:turn soon|turn at|retourner a|voltear a|volcar a)(?: at)? ${N}(?: ?°? ?(?<unit>[cf]))?`,
+    name: 'band:turn-soon',
+    value: celsius,
+  },
+  {
+    words: `(?:heat |temperature )?(?:too hot|act today|trop chaud|demasiado caliente)(?: at| a| above| over)? ${N}(?: ?°? ?(?<unit>[cf]))?`,
+    name: 'band:act-today',
+    value: celsius,
+  },
+  {
+    words: `(?:heat |temperature )?(?:fire watch|danger de feu|risque de feu|riesgo de fuego)(?: at| a| above| over)? ${N}(?: ?°? ?(?<unit>[cf]))?`,
+    name: 'band:fire-watch',
+    value: celsius,
   },
   {
     words: `(?:lab standard|norme labo|norma (?:de )?laboratorio)(?: to)? (?<word>[a-z0-9-]+)`,
@@ -121,10 +165,13 @@ const READ = SHAPES.map(({ words, ...shape }) => ({ ...shape, pattern: new RegEx
  * @source none needed: words
  * @example namedSetting('set drum days 5') // { request: 'setting', name: 'drum-days', value: 5 }
  */
-export function namedSetting(text: string): Request | null {
+export function namedSetting(
+  text: string,
+  typed: (phrase: string) => string = (phrase) => phrase,
+): Request | null {
   for (const { pattern, name, value } of READ) {
     const groups = pattern.exec(text)?.groups;
-    if (groups) return { request: 'setting', name, value: value(groups) };
+    if (groups) return { request: 'setting', name, value: value(groups, typed) };
   }
   return null;
 }

@@ -13,7 +13,7 @@ import type { Carry, Item } from './reading.ts';
 import { datesIn, plainAt, type SaidDate } from './said-dates.ts';
 import { readSentence } from './sentences.ts';
 import { settingFrom } from './setting-from.ts';
-import { readEnded, readShort } from './short-asks.ts';
+import { readEnded, readMixTest, readShort } from './short-asks.ts';
 import { asksForToday, dateAtHead, dateOf, edges, sentencesOf, sourceHeading } from './stretches.ts';
 import { type Plain, plain, sliceOf } from './text.ts';
 import { scan, understand } from './tokens.ts';
@@ -193,6 +193,8 @@ function readWhole(message: Plain, context: ReadContext, vocabulary: Vocabulary)
   }
   const dated = settingFrom(message, context, (piece) => readMessage(piece, context));
   if (dated) return dated;
+  const tested = readMixTest(message, context, (piece) => readMessage(piece, context));
+  if (tested) return tested;
   if ((context.book?.openProblems.length ?? 0) === 0) return null;
   const ended = readEnded(message, (piece) => readMessage(piece, context));
   return ended;

@@ -1,4 +1,5 @@
 import type { FieldRecord, ParsedMessage, Request } from '#records';
+import { asksOfDrum, readDensity, readMaterialFigure, typedFrom } from './by-the-bucket.ts';
 import type { ReadContext } from './context.ts';
 import type { Vocabulary } from './lexicon.ts';
 import { namedSetting } from './named-settings.ts';
@@ -46,6 +47,11 @@ const LIFT = [
   `(?:desbloquea|desbloquear|libera|liberar) ${PILE}`,
 ].map(whole);
 
+/** `what may go in?`: the whole of the list. */
+const LISTED = whole(
+  "(?:what (?:all )?(?:goes|may go|can go|is allowed|do we (?:take|accept)|can we put) ?(?:in|into the (?:drum|pile|bin|compost))?|(?:qu'est-ce qu'on|on) (?:prend|accepte|peut mettre)(?: quoi)?|que (?:aceptamos|se puede (?:echar|meter|poner)|podemos (?:echar|meter|poner)))",
+);
+
 /**
  * Reads the short questions and commands that are a message of their own: `B?`, `drum?`, `chips?`, `can we give C
  * away?`, `lab says salmonella in C`, `hold C`. Null where the message is anything else.
@@ -60,6 +66,8 @@ export function readShort(message: Plain, context: ReadContext, vocabulary: Voca
     requests: [{ ...request, said: message.original.trim() }],
     records: [],
   });
+  if (context.drums.length > 0 && asksOfDrum(bare)) return ask({ request: 'status', place: 'drum' });
+  if (LISTED.test(bare)) return ask({ request: 'accepts', what: '' });
   if (asked) {
     const about = askedAbout(bare, message.cased.trim(), context, vocabulary);
     if (about) return ask(about);
@@ -78,7 +86,13 @@ export function readShort(message: Plain, context: ReadContext, vocabulary: Voca
     return { requests: [], records: [record] };
   }
   if (asked) return null;
-  const named = namedSetting(bare);
+  const density = readDensity(bare, context);
+  if (density) return { requests: [], records: [{ ...density, said: message.original.trim() }] };
+  const figure = readMaterialFigure(bare, vocabulary);
+  if (figure) return ask(figure);
+  const named = namedSetting(bare, (phrase) =>
+    typedFrom(message, phrase, (from, to) => sliceOf(message, from, to)),
+  );
   if (named) return ask(named);
   const lifted = placeIn(LIFT, bare, context);
   if (lifted) return ask({ request: 'setting', name: `hold:${lifted.place}`, value: false });
@@ -171,4 +185,40 @@ export function readEnded(message: Plain, read: (text: string) => ParsedMessage)
     // What was done is kept as the note: nothing of it is unread.
     unread: [],
   };
+}
+
+const MIX_NAMED =
+  /(?:(?:the|le|la|el|un|una) )?(?:drum )?\b(?:mix|mixture|melange|mezcla)\b(?: (?:in|of|from|du|dans|del|en|de) (?:the |le |la |el )?(?:drum|tambour|tambor)\b)?/;
+const DRUM_WORD: Readonly<Record<string, string>> = {
+  mix: 'the drum',
+  mixture: 'the drum',
+  melange: 'tambour',
+  mezcla: 'tambor',
+};
+
+/**
+ * A squeeze or moisture test of the mix: at a site with a drum the mix is what is in it, so that `squeezed the mix,
+ * just right` is read as said of the drum. Null where what is left is anything but such a test.
+ * @source none needed: words
+ */
+export function readMixTest(
+  message: Plain,
+  context: ReadContext,
+  read: (text: string) => ParsedMessage,
+): ParsedMessage | null {
+  if (context.drums.length !== 1 || message.text.length > 120) return null;
+  const found = MIX_NAMED.exec(message.text);
+  const word = found ? /mix(?:ture)?|melange|mezcla/.exec(found[0])![0] : null;
+  if (!found || word === null || MIX_NAMED.test(message.text.slice(found.index + found[0].length)))
+    return null;
+  // `humidité du mélange`: the French article is in the preposition.
+  const before = message.text.slice(0, found.index).replace(/\bde $/, 'du ');
+  const of = before + DRUM_WORD[word] + message.text.slice(found.index + found[0].length);
+  const asked = read(of);
+  const test =
+    asked.records.length > 0 &&
+    asked.records.every(({ kind }) => kind === 'moisture') &&
+    asked.requests.length + asked.doubts.length + asked.danger.length + asked.unread.length === 0;
+  if (!test) return null;
+  return { ...asked, records: asked.records.map((record) => ({ ...record, said: message.original.trim() })) };
 }

@@ -1,6 +1,6 @@
 // What is looked up: an entry, what may go in, what happened since, room, where a pile came from.
 import { placesOf, type Reader, take } from '../reading.ts';
-import { sense } from '../tokens.ts';
+import { sense, type Tok } from '../tokens.ts';
 import { ask, asks, beside } from './asking.ts';
 
 /** `show 12`, `show #12`, `why #12`. */
@@ -18,37 +18,48 @@ export const show: Reader = {
   },
 };
 
+const isThing = (tok: Tok | undefined) =>
+  tok?.k === 'w' && !tok.senses.some((s) => ['be', 'ask', 'prep', 'req', 'article', 'and'].includes(s.cls));
+
 /** May it go in? `can we take pizza boxes?` */
 export const accepts: Reader = {
   rule: 'request accepts',
   on: ['req'],
   read(tokens, scope) {
-    const rest = beside(tokens, 'accepts');
+    const phrases = tokens.filter((tok) => asks(tok, 'accepts'));
+    // `may compostable cups go in`: before a thing, or where something else asks, the word tells which cups.
+    const kind = (tok: Tok) =>
+      /^compostables?$/.test(tok.s) && (phrases.length > 1 || isThing(tokens[tokens.indexOf(tok) + 1]));
+    const phrase = phrases.filter((tok) => !kind(tok));
+    const rest = phrases.length > 0 ? tokens.filter((tok) => !phrase.includes(tok)) : null;
     if (!rest) return null;
-    const phrase = tokens.filter((tok) => asks(tok, 'accepts'));
     const asking = scope.asked || phrase.some((tok) => tok.s.split(' ').length >= 3);
     if (!asking) return null;
     const words = rest.filter(
       (tok) =>
         tok.k === 'w' &&
-        !tok.senses.some((s) =>
-          [
-            'article',
-            'prep',
-            'ask',
-            'container',
-            'place',
-            'pilehead',
-            'be',
-            'dateword',
-            'req',
-            'adv',
-          ].includes(s.cls),
-        ) &&
+        !/^(?:ok|okay|fine)$/.test(tok.s) &&
+        (kind(tok) ||
+          !tok.senses.some((s) =>
+            [
+              'article',
+              'prep',
+              'ask',
+              'container',
+              'place',
+              'pilehead',
+              'be',
+              'dateword',
+              'req',
+              'adv',
+            ].includes(s.cls),
+          )) &&
         !(tok.senses.length > 0 && tok.senses.every((s) => s.cls === 'fill' || s.cls === 'and')),
     );
     if (rest.some((tok) => tok.k === 'n') || words.length === 0 || words.length > 4) return null;
-    const material = words.length === 1 ? sense(words[0], 'material') : undefined;
+    const named = words.length === 1 ? sense(words[0], 'material') : undefined;
+    // What is pulled out as dirt is asked about by its own name: `plastic cutlery`, not "residue".
+    const material = named === 'residue' ? undefined : named;
     return ask({ request: 'accepts', what: material ?? words.map((tok) => tok.s).join(' ') });
   },
 };

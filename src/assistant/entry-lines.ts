@@ -1,3 +1,4 @@
+import { type Estimate, settingAt } from '#core';
 import type { BookKind, BookRecordOf, Entry } from '#records';
 import type { Draft } from './draft.ts';
 import { weighed } from './nets.ts';
@@ -58,11 +59,15 @@ const weighIn: LineOf<'weigh-in'> = (record, { entry }, draft, line) => {
   } else if (weight.is === 'net') parts.push(say('line-weighed', { entry, what, kg: { kg: weight.netKg } }));
   else {
     const { estimate } = weight;
+    if (estimate) draft.why.push(...whyEstimate(estimate, record));
     const said = estimate
       ? say(estimate.factorUnit === 'kg/L' ? 'part-estimate-litre' : 'part-estimate', {
           kg: { kg: estimate.estimatedKg },
           factor: { number: estimate.factor },
           each: { kg: estimate.factor },
+          low: { kg: estimate.low, digits: 0, bare: true },
+          high: { kg: estimate.high, digits: 0, bare: true },
+          hasRange: { text: estimate.high > estimate.low ? 'yes' : 'no' },
         })
       : say('part-no-estimate');
     parts.push(
@@ -86,6 +91,32 @@ const weighIn: LineOf<'weigh-in'> = (record, { entry }, draft, line) => {
   }
   return parts;
 };
+
+/** Where the factor of an estimate comes from, with its spread. */
+function whyEstimate(estimate: Estimate, record: BookRecordOf<'weigh-in'>): Say[] {
+  const each = estimate.factor > 0 && estimate.estimatedKg > 0 ? estimate.factor / estimate.estimatedKg : 0;
+  const material = { material: record.material };
+  if (estimate.factorUnit === 'kg/L') {
+    const args = {
+      material,
+      factor: { number: estimate.factor },
+      low: { number: estimate.low * each },
+      high: { number: estimate.high * each },
+    };
+    return [
+      say('why-factor-litre', args),
+      say('why-source', { text: { cite: estimate.source ?? 'the site' } }),
+    ];
+  }
+  return [
+    say(estimate.from === 'learned' ? 'why-factor-learned' : 'why-factor-set', {
+      container: { container: record.container ?? '', count: 1 },
+      each: { kg: estimate.factor, digits: 1 },
+      low: { kg: estimate.low * each, digits: 1, bare: true },
+      high: { kg: estimate.high * each, digits: 1, bare: true },
+    }),
+  ];
+}
 
 const temperature: LineOf<'temperature'> = (record, { entry }) => {
   const values: Arg = {
@@ -247,7 +278,7 @@ const LINES: { [K in BookKind]: LineOf<K> } = {
 };
 
 /** What a setting says, by name: `cart tare 15.5 kg`, `target 60 t a year`. */
-function settingSay(record: BookRecordOf<'setting'>, _draft: Draft): Say {
+function settingSay(record: BookRecordOf<'setting'>, draft: Draft): Say {
   const [name = '', of = ''] = record.name.split(/:(.*)/s);
   const { value } = record;
   const container: Arg = { container: of, count: 1 };
@@ -283,13 +314,23 @@ function settingSay(record: BookRecordOf<'setting'>, _draft: Draft): Say {
   const drum = drumSettingSay(record.name, of, value);
   if (drum) return drum;
   if (name === 'accepts' && value !== null && typeof value === 'object' && !Array.isArray(value)) {
-    // The list grows by what was said: the last of it is what is new.
-    const [what = '', yes] = Object.entries(value).at(-1) ?? [];
+    const [what, yes] = newlyAccepted(value as Record<string, boolean>, draft);
     return say('setting-accepts', { what: { material: what }, yes: { text: yes ? 'yes' : 'no' } });
   }
   if (name === 'cautions') return say('setting-cautions', { on: { text: String(value) } });
   if (name === 'keep-messages') return say('setting-keep', { days: { count: value as number } });
   return say('setting-other', { name: term('setting-name', record.name), value: { text: plain(value) } });
+}
+
+/** Of a list that grew, the line that is new or was changed; its first where nothing was. */
+function newlyAccepted(list: Record<string, boolean>, draft: Draft): [string, boolean] {
+  const before = settingAt(draft.before, 'accepts', draft.today) ?? draft.before.base.accepts;
+  const had = (item: string): boolean | undefined =>
+    Array.isArray(before)
+      ? before.includes(item) || (before.includes(`no ${item}`) ? false : undefined)
+      : (before as Record<string, boolean> | null | undefined)?.[item];
+  const lines = Object.entries(list);
+  return lines.find(([item, may]) => had(item) !== may) ?? lines[0] ?? ['', false];
 }
 
 const MATERIAL_FIGURES = ['carbon', 'nitrogen', 'ash', 'density', 'cn'];
@@ -302,6 +343,9 @@ function drumSettingSay(full: string, of: string, value: unknown): Say | null {
   if (name === 'mix-water') return say('setting-mix-water', range);
   if (name === 'mix-cn') return say('setting-mix-cn', range);
   if (name === 'drum-interval') return say('setting-drum-interval', range);
+  if (name === 'band')
+    return say('setting-band', { band: { term: of, of: 'heat-band' }, celsius: { celsius: Number(value) } });
+  if (name === 'drum-way') return say('setting-drum-way', { way: { term: plain(value), of: 'drum-way' } });
   if (name === 'drum-call') return say('setting-drum-call', { whom: { text: plain(value) } });
   if (MATERIAL_FIGURES.includes(name) && of) {
     const fresh = (value as { fresh?: number } | null)?.fresh;

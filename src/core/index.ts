@@ -192,7 +192,7 @@ export {
   type PileKnowledge,
 } from './heat/symptoms.ts';
 export { HEAT_ASSUMPTIONS, type HeatAssumption, type HeatAssumptionCode, type HeatWhy } from './heat/why.ts';
-export { type Acceptance, type AcceptsList, acceptance } from './mix/accepts.ts';
+export { type Acceptance, type AcceptsList, acceptance, acceptedLines } from './mix/accepts.ts';
 export {
   bulkForFreeAir,
   compacted,

@@ -23,6 +23,7 @@ import {
 } from '#core';
 import type { BookRecordOf, Entry } from '#records';
 import type { Draft } from '../draft.ts';
+import { weighed } from '../nets.ts';
 import { type Arg, type Line, say } from '../say.ts';
 import { whyCorrection } from '../why/mix.ts';
 
@@ -66,7 +67,17 @@ export function mixMatters(draft: Draft, written: readonly Entry[]): Line[] {
   if (!parts.some(isFeed)) return [];
   const correction = correctionOf(picture, draft.today, parts, draft.now);
   draft.why.push(...whyCorrection(correction, limitsOf(picture, draft.today, draft.now)));
-  return [...standsLine(draft, written, where), ...mixLines(correction)];
+  return [...standsLine(draft, written, where), ...mixLines(correction), ...leftOutLine(draft, written)];
+}
+
+/** A load whose weight nobody knows is in the mix and in none of its figures. */
+function leftOutLine(draft: Draft, written: readonly Entry[]): Line[] {
+  const unknown = written.find((entry) => {
+    if (entry.record.kind !== 'weigh-in') return false;
+    const weight = weighed(draft.picture(), entry);
+    return weight.is === 'pending' || (weight.is === 'volume' && weight.estimate === null);
+  });
+  return unknown ? [say('mix-left-out-load', { entry: { entry: unknown.number } })] : [];
 }
 
 /** A load into the mix, or a test of it. */
@@ -100,7 +111,7 @@ const waterArgs = (mix: Mix): Record<string, Arg> => ({
 export function mixLines(correction: Correction): Line[] {
   const { before } = correction;
   if (!before.moisturePct) return [];
-  return [...adviceLines(correction), ...overLine(correction), ...packedLine(before)];
+  return [...adviceLines(correction), ...overLine(correction), ...bucketLine(before)];
 }
 
 function adviceLines(correction: Correction): Line[] {
@@ -110,7 +121,10 @@ function adviceLines(correction: Correction): Line[] {
   const tested = before.test?.moisturePct != null;
   if (code === 'enough') return [say(enoughId(byRecipe, tested), water)];
   if (code === 'add' && add.length > 0) {
-    const id = byRecipe ? 'mix-recipe-add' : limiting === 'moisture-high' ? 'mix-wet-add' : 'mix-add';
+    // The floor of coarse stuff guards against the same: of a wet mix it is the water that is named.
+    const wet =
+      limiting === 'moisture-high' || (limiting === 'structure' && before.moisturePct!.typical > WET_PCT);
+    const id = byRecipe ? 'mix-recipe-add' : wet ? 'mix-wet-add' : 'mix-add';
     const given = {
       ...water,
       ...addedArgs(add),
@@ -128,6 +142,9 @@ function adviceLines(correction: Correction): Line[] {
   }
   return code === 'infeasible' ? infeasibleLines(correction, water) : [];
 }
+
+/** Above this a mix is called wet. @source see `mixLimits` */
+const WET_PCT = 60;
 
 const enoughId = (byRecipe: boolean, tested: boolean): string =>
   byRecipe ? 'mix-recipe-enough' : tested ? 'mix-enough-tested' : 'mix-enough';
@@ -162,11 +179,11 @@ function overLine({ overNever, window, after }: Correction): Line[] {
   return [say('mix-over-never', { after: { pct: after.moisturePct?.typical ?? 0 } })];
 }
 
-/** A bucket that weighs heavy says that there is too little air, whatever the water. */
-function packedLine({ test, bulkKgPerM3 }: Mix): Line[] {
-  if (!test?.bulkKgPerM3 || !bulkKgPerM3 || bulkKgPerM3.typical <= PACKED_KG_PER_M3) return [];
+/** What a bucket says of the air: a heavy one that there is too little, whatever the water. */
+function bucketLine({ test, bulkKgPerM3 }: Mix): Line[] {
+  if (!test?.bulkKgPerM3 || !bulkKgPerM3) return [];
   return [
-    say('mix-packed', {
+    say(bulkKgPerM3.typical > PACKED_KG_PER_M3 ? 'mix-packed' : 'mix-loose', {
       density: { kgPerM3: bulkKgPerM3.typical },
       air: { pct: freeAirLinearPct(bulkKgPerM3.typical) },
     }),

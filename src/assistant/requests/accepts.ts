@@ -1,16 +1,32 @@
-import { type AcceptsList, acceptance, settingAt } from '#core';
+import { type AcceptsList, acceptance, acceptedLines, settingAt } from '#core';
 import type { Request } from '#records';
 import type { Draft } from '../draft.ts';
-import { say } from '../say.ts';
+import { type Line, say } from '../say.ts';
 
 /** `may compostable cups go in?`: from the site's own list alone. */
 export function accepts(draft: Draft, request: Request): void {
   const what = request.what ?? '';
   const picture = draft.picture();
   const list = (settingAt(picture, 'accepts', draft.today) ?? picture.base.accepts) as AcceptsList;
+  if (what === '') {
+    draft.lines.push(...wholeList(list));
+    return;
+  }
   const { answer, near } = acceptance(list, what);
   draft.lines.push(say(`accepts-${answer}`, { what: { text: what } }));
   if (answer === 'not-on-list' && near.length > 0) {
     draft.lines.push(say('accepts-near', { list: { text: near.slice(0, 3).join(', ') } }));
   }
+}
+
+const MOST_NAMED = 12;
+
+/** `what may go in?`: the whole of the site's list, what goes in and what stays out. */
+function wholeList(list: AcceptsList): Line[] {
+  const lines = acceptedLines(list);
+  const named = (yes: boolean) => lines.filter((line) => line.yes === yes).map(({ name }) => name);
+  const line = (id: string, names: string[]): Line[] =>
+    names.length > 0 ? [say(id, { list: { text: names.slice(0, MOST_NAMED).join(', ') } })] : [];
+  const all = [...line('accepts-in', named(true)), ...line('accepts-out', named(false))];
+  return all.length > 0 ? all : [say('accepts-no-list')];
 }

@@ -46,6 +46,7 @@ export function drumStatus(draft: Draft, name: string): Line[] {
     ...(now.oldest ? [stayLine(now), insideLine(now)] : []),
     ...(fed.length > 0 ? [fed] : []),
     ...setLine(drum),
+    ...callLine(draft),
     ...readLine(drum),
     ...proofLines(draft, drum),
     ...problemLines(draft, (place) => place === 'exit' || place === drum.name || place.startsWith('drum')),
@@ -104,6 +105,20 @@ function stayLine({ oldest, coldest, unbooked }: DrumNow): Line {
     );
   }
   return parts;
+}
+
+/** Whom to call when it stops, where the site has said so. */
+function callLine(draft: Draft): Line[] {
+  const whom = settingAt(draft.picture(), 'drum-call', draft.today);
+  const hours = settingAt(draft.picture(), 'drum-call-hours', draft.today);
+  if (typeof whom !== 'string') return [];
+  return [
+    say('drum-call-line', {
+      whom: { text: whom },
+      hours: { number: Number(hours ?? 0), digits: 1 },
+      hasHours: { text: typeof hours === 'number' ? 'yes' : 'no' },
+    }),
+  ];
 }
 
 function setLine(drum: DrumPicture): Line[] {

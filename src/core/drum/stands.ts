@@ -27,11 +27,13 @@ export function drumStands(
     )
     .map(({ topic, at, entry }): DrumStands => ({ because: topic as 'fault' | 'power', at, entry }));
   const off = drum.mode === 'off' ? drum.settingSince : null;
-  const runsSince = picture.ended
-    .filter(({ topic, place }) => (topic === 'fault' || topic === 'power') && (place === null || here(place)))
+  if (off) stops.push({ because: 'off', at: off.at, entry: off.entry });
+  // A fault that was ended says that it runs: that ends a power cut and an "off" from before as well.
+  const runs = picture.ended
+    .filter(({ topic, place }) => topic === 'fault' && here(place))
     .map(({ ended }) => ended.at)
     .sort()
     .at(-1);
-  if (off && off.at > (runsSince ?? '')) stops.push({ because: 'off', at: off.at, entry: off.entry });
-  return stops.sort((a, b) => (a.at < b.at ? -1 : a.at > b.at ? 1 : a.entry - b.entry))[0] ?? null;
+  const standing = stops.filter(({ because, at }) => because === 'fault' || at > (runs ?? ''));
+  return standing.sort((a, b) => (a.at < b.at ? -1 : a.at > b.at ? 1 : a.entry - b.entry))[0] ?? null;
 }

@@ -33,6 +33,20 @@ function wordsOf(text: string): string[] {
 }
 
 /**
+ * The lines of a site's list, each with its name and whether it may go in.
+ * @source the site's list; no published source.
+ * @example acceptedLines(['bread', 'no meat']) // [{ item: 'bread', name: 'bread', yes: true }, { item: 'no meat', name: 'meat', yes: false }]
+ */
+export function acceptedLines(list: AcceptsList): { item: string; name: string; yes: boolean }[] {
+  return Array.isArray(list)
+    ? (list as readonly string[]).map((line) => {
+        const no = /^\s*(no|not|non|pas de)\b[\s:]+/iu.exec(line);
+        return { item: line, name: no ? line.slice(no[0].length) : line, yes: !no };
+      })
+    : Object.entries(list).map(([item, yes]) => ({ item, name: item, yes }));
+}
+
+/**
  * Whether something may go in, by the site's own list and nothing else. A line counts as yes only where it
  * names the very thing; a `no` reaches what is more closely described too (`meat` covers `cooked meat`),
  * for that errs on the safe side. In a list of plain names, one that begins with `no` is a no.
@@ -40,12 +54,7 @@ function wordsOf(text: string): string[] {
  * @example acceptance({ bread: true, 'compostable cups': false }, 'compostable cup') // { answer: 'no', item: 'compostable cups', near: [] }
  */
 export function acceptance(list: AcceptsList, what: string): Acceptance {
-  const lines = Array.isArray(list)
-    ? (list as readonly string[]).map((line) => {
-        const no = /^\s*(no|not|non|pas de)\b[\s:]+/iu.exec(line);
-        return { item: line, name: no ? line.slice(no[0].length) : line, yes: !no };
-      })
-    : Object.entries(list).map(([item, yes]) => ({ item, name: item, yes }));
+  const lines = acceptedLines(list);
   const asked = wordsOf(what);
   const named = lines.map((line) => ({ ...line, words: wordsOf(line.name) }));
   const within = (few: string[], many: string[]) =>

@@ -94,7 +94,10 @@ export function correctionFor(input: CorrectionInput): Correction {
     return result({ code: 'add', add, squeeze: true, limiting, window: 'wide' });
   }
   if (firmAnswer === null) {
-    const blocked = blockedBy(linesFor, additions, (line) => !unsure.has(line.code));
+    const keep: Keep = (line) => !unsure.has(line.code);
+    const blocked = blockedBy(linesFor, additions, keep, (more) =>
+      drierThanSure({ ...input, additions: more }, linesFor, keep, before),
+    );
     return result({
       code: 'infeasible',
       add: [],
@@ -226,7 +229,12 @@ function limitingOf(lines: LimitLine<LimitCode>[], additions: Addition[]): Limit
   return limiting;
 }
 
-function blockedBy(linesFor: LinesFor, additions: Addition[], keep: Keep) {
+function blockedBy(
+  linesFor: LinesFor,
+  additions: Addition[],
+  keep: Keep,
+  drier: (additions: Addition[]) => number[] | null,
+) {
   const lines = linesFor(additions, true).filter(keep);
   const without = (code: LimitCode): boolean =>
     code === 'stock'
@@ -268,7 +276,9 @@ function blockedBy(linesFor: LinesFor, additions: Addition[], keep: Keep) {
     if (here.some((one) => one.stock === null)) return false;
     const one = here[0] ? { ...here[0], stock: null } : oneBarrow(material);
     const more: Addition[] = [...additions.filter((each) => each !== here[0]), one];
-    return fewest(linesFor(more, true).filter(keep), kgs(more), stocks(more)) !== null;
+    return (
+      fewest(linesFor(more, true).filter(keep), kgs(more), stocks(more)) !== null || drier(more) !== null
+    );
   });
   return { limits, best: toAdded(additions, best), wouldSolve: wouldSolve ?? null };
 }

@@ -245,8 +245,14 @@ line-duty-done = #{ $entry } Done: { $duty }
 part-kg = { $kg }
 part-litres = { $litres }
 part-containers = { $what }
-part-estimate-litre = about { $kg } (estimated, { $factor } kg/L)
-part-estimate = about { $kg } (estimated, { $each } each)
+part-estimate-litre = about { $kg } (estimated, { $factor } kg/L{ $hasRange ->
+    [yes] ; { $low }–{ $high }
+   *[no] {""}
+  })
+part-estimate = about { $kg } (estimated, { $each } each{ $hasRange ->
+    [yes] ; { $low }–{ $high }
+   *[no] {""}
+  })
 part-no-estimate = no weight known for it
 part-fill = { $pct } full
 part-from = from { $source }
@@ -1474,3 +1480,22 @@ cite-the-site-s-settings = the site's settings
 cite-the-site = the site
 cite-the-rest = the rest
 cite-seen = seen
+mix-loose = By your bucket: { $density }, about { $air } air. Open enough.
+mix-left-out-load = Not in this sum: #{ $entry }, its weight is not known.
+why-factor-litre = { CAP($material) }: { $factor } kg/L by published values ({ $low }–{ $high }); they differ much.
+why-factor-learned = One { $container }: { $each }, learned from those weighed here (19 in 20 lie in { $low }–{ $high }).
+why-factor-set = One { $container }: { $each }, set here.
+setting-band = { $band } from { $celsius }
+heat-band-turn-soon = turn soon
+heat-band-act-today = too hot, act today
+heat-band-fire-watch = watch for fire
+setting-drum-way = drum heat is proven { $way }
+drum-way-in-vessel = in the drum itself
+drum-way-closed-pile = in the closed pile
+drum-call-line = If it stops: call { $whom }{ $hasHours ->
+    [yes] {" "}after { $hours } h
+   *[no] {""}
+  }.
+accepts-in = May go in: { $list }.
+accepts-out = Stays out: { $list }.
+accepts-no-list = This site has no list yet: "set accepts bread", "set accepts no meat".

@@ -245,8 +245,14 @@ line-duty-done = #{ $entry } Hecho: { $duty }
 part-kg = { $kg }
 part-litres = { $litres }
 part-containers = { $what }
-part-estimate-litre = unos { $kg } (estimado, { $factor } kg/L)
-part-estimate = unos { $kg } (estimado, { $each } cada uno)
+part-estimate-litre = unos { $kg } (estimado, { $factor } kg/L{ $hasRange ->
+    [yes] ; { $low }–{ $high }
+   *[no] {""}
+  })
+part-estimate = unos { $kg } (estimado, { $each } cada uno{ $hasRange ->
+    [yes] ; { $low }–{ $high }
+   *[no] {""}
+  })
 part-no-estimate = peso desconocido
 part-fill = lleno al { $pct }
 part-from = de { $source }
@@ -1474,3 +1480,22 @@ cite-the-site-s-settings = los ajustes del sitio
 cite-the-site = el sitio
 cite-the-rest = lo demás
 cite-seen = visto
+mix-loose = Según su cubo: { $density }, cerca de { $air } de aire. Bastante suelta.
+mix-left-out-load = No está en esta cuenta: #{ $entry }, peso desconocido.
+why-factor-litre = { CAP($material) }: { $factor } kg/L según valores publicados ({ $low }–{ $high }); varían mucho.
+why-factor-learned = Un ({ $container }): { $each }, aprendido de los pesados aquí (19 de 20 entre { $low }–{ $high }).
+why-factor-set = Un ({ $container }): { $each }, fijado aquí.
+setting-band = { $band } desde { $celsius }
+heat-band-turn-soon = voltear pronto
+heat-band-act-today = demasiado caliente, actuar hoy
+heat-band-fire-watch = vigilar el fuego
+setting-drum-way = el calor del tambor se prueba { $way }
+drum-way-in-vessel = en el tambor mismo
+drum-way-closed-pile = en la pila cerrada
+drum-call-line = Si se para: llamar a { $whom }{ $hasHours ->
+    [yes] {" "}tras { $hours } h
+   *[no] {""}
+  }.
+accepts-in = Se acepta: { $list }.
+accepts-out = Queda fuera: { $list }.
+accepts-no-list = Aquí aún no hay lista: «set accepts bread», «set accepts no meat».

@@ -245,8 +245,14 @@ line-duty-done = #{ $entry } Fait : { $duty }
 part-kg = { $kg }
 part-litres = { $litres }
 part-containers = { $what }
-part-estimate-litre = environ { $kg } (estimé, { $factor } kg/L)
-part-estimate = environ { $kg } (estimé, { $each } chacun)
+part-estimate-litre = environ { $kg } (estimé, { $factor } kg/L{ $hasRange ->
+    [yes] {" "}; { $low }–{ $high }
+   *[no] {""}
+  })
+part-estimate = environ { $kg } (estimé, { $each } chacun{ $hasRange ->
+    [yes] {" "}; { $low }–{ $high }
+   *[no] {""}
+  })
 part-no-estimate = poids inconnu
 part-fill = plein à { $pct }
 part-from = { DE($source) }
@@ -1474,3 +1480,22 @@ cite-the-site-s-settings = les réglages du site
 cite-the-site = le site
 cite-the-rest = le reste
 cite-seen = vu
+mix-loose = D'après votre seau : { $density }, environ { $air } d'air. Assez aéré.
+mix-left-out-load = Pas dans ce calcul : #{ $entry }, poids inconnu.
+why-factor-litre = { CAP($material) } : { $factor } kg/L selon les valeurs publiées ({ $low }–{ $high }) ; elles varient beaucoup.
+why-factor-learned = Un ({ $container }) : { $each }, appris de ceux pesés ici (19 sur 20 entre { $low }–{ $high }).
+why-factor-set = Un ({ $container }) : { $each }, réglé ici.
+setting-band = { $band } dès { $celsius }
+heat-band-turn-soon = retourner bientôt
+heat-band-act-today = trop chaud, agir aujourd'hui
+heat-band-fire-watch = guetter le feu
+setting-drum-way = chaleur du tambour prouvée { $way }
+drum-way-in-vessel = dans le tambour même
+drum-way-closed-pile = dans le tas fermé
+drum-call-line = S'il s'arrête : appeler { $whom }{ $hasHours ->
+    [yes] {" "}après { $hours } h
+   *[no] {""}
+  }.
+accepts-in = Accepté : { $list }.
+accepts-out = Refusé : { $list }.
+accepts-no-list = Pas encore de liste ici : « set accepts bread », « set accepts no meat ».
