@@ -25,7 +25,7 @@ describe('the mix of a day', () => {
     expect(mixed).toMatch(/Add 1 barrow of chips \(about 25 kg\)/);
     expect(mixed).toMatch(/squeeze/);
     expect(crew.ask('drum squeeze test just right')).toMatch(/right/);
-    expect(crew.ask('mix')).toMatch(/about 57 % water \(52.60\)\. Chips are enough/);
+    expect(crew.ask('mix')).toMatch(/about 57 % water \(52.60, by your test\)\. Nothing to add/);
     const why = crew.ask('why');
     expect(why).toMatch(
       /Food scraps 48\.5 kg: 74 % water \(65–82\), C 48 %, N 3\.1 % of the dry mass \(from memory\)/,
@@ -58,7 +58,7 @@ describe('the mix of a day', () => {
 
   test('from volume only: estimated, with the factor shown, and never a net', () => {
     const crew = startScenario(SITE);
-    expect(crew.ask('2 buckets of coffee grounds')).toMatch(/about 18 kg \(estimated, 0\.45 kg\/L\)/);
+    expect(crew.ask('2 buckets of coffee grounds')).toMatch(/about 18 kg \(estimated, 0\.45 kg\/L; 14.24\)/);
     expect(crew.lines().at(-1)).toMatchObject({ netKg: null, factor: 0.45 });
     expect(crew.lines().at(-1)!.estimatedKg).toBeCloseTo(18, 9);
   });
