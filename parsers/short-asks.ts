@@ -11,6 +11,9 @@ export type Short = { requests: Request[]; records: FieldRecord[] };
 const PILE = String.raw`(?:(?:the |le |la |el )?(?:pile|bay|heap|tas|andain|pila|monton|bahia|baie) )?(?<place>[a-z]|\d{1,3}|[a-z]\d{1,2})`;
 const whole = (pattern: string): RegExp => new RegExp(`^${pattern}$`);
 
+/** A pile's name and nothing else. */
+const ALONE = whole(PILE);
+
 const HEADED = /\b(?:pile|bay|heap|tas|andain|pila|monton|bahia|baie) /;
 
 const TRACE = [
@@ -72,6 +75,9 @@ export function readShort(message: Plain, context: ReadContext, vocabulary: Voca
     const about = askedAbout(bare, message.cased.trim(), context, vocabulary);
     if (about) return ask(about);
   }
+  // A pile named and no more: how it is. A letter alone is talk.
+  const named = HEADED.test(bare) ? placeIn([ALONE], bare, context) : null;
+  if (named) return ask({ request: 'status', place: named.place });
   const traced = placeIn(TRACE, bare, context);
   if (traced) return ask({ request: 'trace', place: traced.place });
   const found = placeIn(FOUND, bare, context);
@@ -90,10 +96,10 @@ export function readShort(message: Plain, context: ReadContext, vocabulary: Voca
   if (density) return { requests: [], records: [{ ...density, said: message.original.trim() }] };
   const figure = readMaterialFigure(bare, vocabulary);
   if (figure) return ask(figure);
-  const named = namedSetting(bare, (phrase) =>
+  const set = namedSetting(bare, (phrase) =>
     typedFrom(message, phrase, (from, to) => sliceOf(message, from, to)),
   );
-  if (named) return ask(named);
+  if (set) return ask(set);
   const lifted = placeIn(LIFT, bare, context);
   if (lifted) return ask({ request: 'setting', name: `hold:${lifted.place}`, value: false });
   const held = placeIn(HOLD, bare, context);
@@ -111,7 +117,7 @@ function askedAbout(
   context: ReadContext,
   vocabulary: Vocabulary,
 ): Request | null {
-  const pile = placeIn([whole(PILE)], bare, context);
+  const pile = placeIn([ALONE], bare, context);
   // A letter of its own is a pile only as the crew writes it: `B?`.
   if (pile && (HEADED.test(bare) || /^[A-Z]/.test(cased))) return { request: 'status', place: pile.place };
   if (

@@ -33,6 +33,22 @@ test('a picture comes where it was asked for, and where there is something to sh
   expect(picture(crew, 'status')).toBeNull();
 });
 
+test.each(['pile B', 'graph of B', 'picture of B', 'image de B', 'montre le graphique du tas B'])(
+  '%s brings the picture of the pile',
+  (said) => {
+    const crew = startScenario(HOSPITAL);
+    for (const reading of ['B 51 C', 'B 52 C', 'B 53 C']) crew.say(reading);
+    expect(picture(crew, said)?.draw).toBe('heat');
+    expect(picture(crew, said.replace('B', 'C'))).toBeNull();
+  },
+);
+
+test('a pile named alone still answers the question which one', () => {
+  const crew = startScenario(HOSPITAL);
+  expect(crew.say('turned').replies[0]?.text).toContain('which pile?');
+  expect(crew.say('pile B').replies[0]?.text).toContain('Turned pile B');
+});
+
 test('a site in pounds and Fahrenheit sees its own units on every axis', () => {
   const units = { mass: 'lb', temperature: 'F', volume: 'gal', length: 'in' };
   const crew = startScenario({

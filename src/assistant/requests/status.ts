@@ -167,4 +167,7 @@ export function history(draft: Draft, request: Request): void {
     .reverse();
   if (found.length === 0) draft.lines.push(say('history-nothing', { place: { place: place ?? '' } }));
   for (const entry of found) draft.lines.push(shown(draft, entry));
+  const batch = place === null ? null : batchAt(draft.picture(), place);
+  if (place !== null && batch)
+    draft.drawing ??= () => heatDrawing({ ...draft, picture: draft.picture() }, place, batch);
 }

@@ -90,7 +90,8 @@ function compareSay(feed: FeedKg, report: WeekReport): Say | null {
   return say('week-compared', {
     now: { kg: now },
     before: { kg: before },
-    usual: { kg: report.usual ? report.usual.measuredKg + report.usual.estimatedKg : 0 },
+    // A mean of weeks: tenths of it mean nothing.
+    usual: { kg: report.usual ? report.usual.measuredKg + report.usual.estimatedKg : 0, digits: 0 },
     hasUsual: { text: report.usual ? 'yes' : 'no' },
   });
 }
