@@ -30,9 +30,28 @@ const TRACE = [
 const FOUND = [
   `(?:the )?lab(?:oratory)? (?:says|found|reports)(?: there is)? (?<analyte>.+?) (?:in|on) ${PILE}`,
   `(?:the )?lab (?:results?|report)? ?:? ?(?<analyte>salmonella|e\\.? ?coli|listeria) (?:in|on|found in) ${PILE}`,
-  `(?<analyte>salmonella|e\\.? ?coli) found in ${PILE}`,
-  `(?:le )?labo(?:ratoire)? (?:dit|a trouve|trouve) (?:de la |du |des )?(?<analyte>.+?) dans ${PILE}`,
+  `(?<analyte>salmonella|e\\.? ?coli|listeria) (?:was )?(?:found |detected |positive )?(?:in|on) ${PILE}`,
+  `(?:the )?lab(?:oratory)? ?:? ?(?<analyte>salmonella|e\\.? ?coli|listeria) positive (?:in |on |for )?${PILE}`,
+  `(?:le )?labo(?:ratoire)? ?:? ?(?<analyte>salmonelles?|e\\.? ?coli|listeria) dans ${PILE}`,
+  `(?<analyte>salmonelles?|e\\.? ?coli) (?:trouvees?|detectees?|presentes?) dans ${PILE}`,
+  `(?:el )?laboratorio ?:? ?(?<analyte>salmonel+as?|e\\.? ?coli|listeria) en ${PILE}`,
+  `(?<analyte>salmonel+as?|e\\.? ?coli) (?:encontradas?|detectadas?|hallada?s?) en ${PILE}`,
+  `(?:le )?labo(?:ratoire)? (?:dit|dit qu'il y a|a trouve|trouve) (?:de la |du |des |de l')?(?<analyte>.+?) dans ${PILE}`,
   `(?:el )?laboratorio (?:dice|encontro|halla|hallo)(?: que hay)? (?<analyte>.+?) en ${PILE}`,
+].map(whole);
+
+const HEAD = String.raw`(?:(?:the |le |la |el )?(?<head>pile|bay|heap|tas|andain|pila|monton|bahia|baie) )?`;
+const NEW = String.raw`(?:a new )?${HEAD}(?<fresh>[a-z]|\d{1,3}|[a-z]\d{1,2})`;
+
+/** A new pile that has no more than a letter yet is one where the other is known: `split A into D`. */
+const SPLIT = [
+  `(?:we |i )?(?:split|divided) (?:half of |part of |some of )?${PILE} (?:into|to|off to) ${NEW}`,
+  `(?:we |i )?(?:split|divided) ${PILE} (?:into|in) (?:\\k<place>|two) ?(?:and|,|:) ${NEW}`,
+  `(?:we |i )?split ${NEW} (?:off|from|off from|off of|out of) ${PILE}`,
+  `(?:on a |j'ai )?(?:separe|divise|partage) ${NEW} (?:de|du) ${PILE}`,
+  `(?:on a |j'ai )?(?:separe|divise|partage) ${PILE} en (?:\\k<place>|deux) ?(?:et|,|:) ${NEW}`,
+  `(?:separamos|separe|dividimos|dividi|partimos|parti) (?:la )?${NEW} (?:de|del)(?: la)? ${PILE}`,
+  `(?:separamos|separe|dividimos|dividi|partimos|parti) ${PILE} en (?:\\k<place>|dos) ?(?:y|,|:) ${NEW}`,
 ].map(whole);
 
 const HOLD = [
@@ -96,6 +115,8 @@ export function readShort(message: Plain, context: ReadContext, vocabulary: Voca
   if (density) return { requests: [], records: [{ ...density, said: message.original.trim() }] };
   const figure = readMaterialFigure(bare, vocabulary);
   if (figure) return ask(figure);
+  const split = readSplit(bare, context, message.original.trim());
+  if (split) return split;
   const set = namedSetting(bare, (phrase) =>
     typedFrom(message, phrase, (from, to) => sliceOf(message, from, to)),
   );
@@ -139,6 +160,17 @@ function askedAbout(
 const STOCKED = new Set(['wood-chips', 'sawdust', 'straw', 'leaves', 'cardboard', 'paper', 'mature-compost']);
 
 type Matched = { place: string; groups: Record<string, string | undefined> };
+
+/** `split C, half of it is pile 5`: the new pile, and the one it came from. */
+function readSplit(bare: string, context: ReadContext, said: string): Short | null {
+  const split = placeIn(SPLIT, bare, context);
+  if (!split) return null;
+  const { head, fresh } = split.groups;
+  const kind = /^(?:bay|baie|bahia)$/.test(head ?? '') ? 'bay' : 'pile';
+  const pile = `${kind} ${fresh!.toUpperCase()}`;
+  if (pile === split.place) return null;
+  return { requests: [], records: [{ kind: 'pile', pile, event: 'split', with: split.place, said }] };
+}
 
 function placeIn(patterns: readonly RegExp[], text: string, context: ReadContext): Matched | null {
   for (const pattern of patterns) {

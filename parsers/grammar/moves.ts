@@ -93,7 +93,12 @@ export const pileEvent: Reader = {
     if (event === 'split') {
       if (places.length < 2 || places.length > 3) return null;
       // `split C into C and D`: the new one is the one that was not there before.
-      const fresh = places.find((place) => !isKnown(place, context)) ?? places.at(-1)!;
+      // `split B from A`, `B split off A`: what stands behind the link is the old one.
+      const from = behind(slots, ['from', 'off']);
+      const fresh =
+        places.find((place) => place !== from && !isKnown(place, context)) ??
+        (from !== undefined ? places.find((place) => place !== from) : undefined) ??
+        places.at(-1)!;
       const old = places.find((place) => place !== fresh)!;
       const record: FieldRecord = { kind: 'pile', pile: fresh, event, with: old };
       return isKnown(old, context) ? [{ record }] : [{ doubt: strangePlace(record, old, context, 'with') }];

@@ -1,14 +1,24 @@
 import { type ReadContext, readMessage } from '#parsers';
-import { type Entry, FieldRecord, type ParsedMessage, type Request, toCelsius, toKg } from '#records';
+import {
+  type Doubt,
+  type Entry,
+  FieldRecord,
+  type ParsedMessage,
+  type Request,
+  toCelsius,
+  toKg,
+} from '#records';
 import { offerUndo, rememberLast } from './decide.ts';
+import { mustAsk } from './doubting.ts';
 import type { Draft } from './draft.ts';
 import { entryLine } from './entry-lines.ts';
+import { hold } from './holding.ts';
 import { matters } from './matters/index.ts';
 import { repliedEntries } from './questions.ts';
 import { containersOf, lastOfSender } from './reading-context.ts';
 import { say } from './say.ts';
 import { settingsOf } from './settings-of.ts';
-import { mayUndo } from './undo.ts';
+import { keepsHold, mayUndo } from './undo.ts';
 
 type Change = { old: Entry; record: FieldRecord; typed?: string | null };
 
@@ -28,6 +38,27 @@ function replace(draft: Draft, changes: readonly Change[]): void {
   rememberLast(draft, numbers);
   offerUndo(draft, numbers);
   draft.lines.push(...matters(draft, written));
+}
+
+/** Amended lines are asked about as if said for the first time: nothing slips past a hold by a correction. */
+function amendTo(draft: Draft, changes: readonly Change[]): void {
+  const free: Change[] = [];
+  const asked: Doubt[] = [];
+  for (const change of changes) {
+    if (keepsHold(draft, change.old)) continue;
+    const [was, is] = [change.old.record, change.record].map((record) => (record as { pile?: unknown }).pile);
+    const doubt = was === is ? null : mustAsk(draft, change.record);
+    if (doubt === null) {
+      free.push(change);
+      continue;
+    }
+    const { number } = change.old;
+    draft.add({ kind: 'void', voids: number, why: 'edit' }, { voids: [number], happenedAt: draft.now });
+    draft.lines.push(say('edited', { entries: { text: `#${number}` }, count: { count: 1 } }));
+    asked.push(doubt);
+  }
+  if (free.length > 0) replace(draft, free);
+  for (const doubt of asked) hold(draft, doubt);
 }
 
 /** An amended value passes the same bounds as one that is said for the first time: degrees of a place, a cart's weight. */
@@ -57,7 +88,7 @@ export function amend(draft: Draft, request: Request): void {
         draft.lines.push(say('not-yours', { entry: { entry: entry.number } }));
         return;
       }
-      replace(draft, [{ old: entry, record: checked.data, typed: String(to) }]);
+      amendTo(draft, [{ old: entry, record: checked.data, typed: String(to) }]);
       return;
     }
   }
@@ -194,7 +225,7 @@ export function amendByReply(draft: Draft, parsed: ParsedMessage, context: ReadC
   }
   const notTheirs = changes.find(({ old }) => !mayUndo(draft, old));
   if (notTheirs) draft.lines.push(say('not-yours', { entry: { entry: notTheirs.old.number } }));
-  else replace(draft, changes);
+  else amendTo(draft, changes);
   return true;
 }
 

@@ -2,7 +2,8 @@ import type { Entry, FieldRecord } from '#records';
 import { offerUndo, rememberLast } from './decide.ts';
 import type { Draft } from './draft.ts';
 import { entryLine } from './entry-lines.ts';
-import { matters } from './matters/index.ts';
+import { hold } from './holding.ts';
+import { heldPile, matters } from './matters/index.ts';
 import { remember } from './questions.ts';
 import { say } from './say.ts';
 
@@ -22,6 +23,16 @@ export function settle(draft: Draft, heldNumber: number, records: FieldRecord[] 
   remember(draft, null);
   if (records === null || records.length === 0) {
     drop(draft, held);
+    return;
+  }
+  // The pile that was chosen may have been put on hold since, or be one.
+  const stopped =
+    held.held.why === 'held-pile'
+      ? null
+      : records.map((each) => heldPile(draft, each)).find((each) => each !== null);
+  if (stopped) {
+    drop(draft, held);
+    hold(draft, stopped);
     return;
   }
   const written = records.map((record, i) =>

@@ -7,6 +7,7 @@ import { entryLine } from './entry-lines.ts';
 import { matters } from './matters/index.ts';
 import { readingContext } from './reading-context.ts';
 import { say } from './say.ts';
+import { keepsHold } from './undo.ts';
 
 /**
  * An edited message. Same text: nothing. Changed text: where it makes the same kinds of lines, each new one takes
@@ -21,7 +22,8 @@ export function readRevision(draft: Draft): void {
   if (last && last.text === incoming.text) return;
   const old = history
     .flatMap((message) => book.entriesOfMessage(message.id))
-    .filter((entry) => entry.voidedBy === null && entry.record.kind !== 'void');
+    .filter((entry) => entry.voidedBy === null && entry.record.kind !== 'void')
+    .filter((entry) => !keepsHold(draft, entry));
   // What happened, happened when the message was first sent. Without a trace of it an edit is simply a message.
   const first = history[0];
   const original: Draft = first

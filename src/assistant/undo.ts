@@ -15,7 +15,7 @@ export function undo(draft: Draft, numbers: readonly number[]): void {
     if (!old || old.record.kind === 'void')
       draft.lines.push(say('no-such-entry', { entry: { entry: number } }));
     else if (old.voidedBy !== null) draft.lines.push(goneAlready(draft, old, old.voidedBy));
-    else if (laysHold(draft, old) && !draft.mayDecide) draft.lines.push(say('coordinators-only'));
+    else if (keepsHold(draft, old)) continue;
     else if (!mayUndo(draft, old)) draft.lines.push(refusal(draft, old));
     else {
       draft.add({ kind: 'void', voids: number, why: 'undo' }, { voids: [number], happenedAt: draft.now });
@@ -39,9 +39,13 @@ function goneAlready(draft: Draft, old: Entry, by: number): Say {
   return say(next?.record.kind === 'void' ? 'undone-already' : 'replaced-already', args);
 }
 
-/** Whether a pile is on hold because of this line: to take it back would let the pile go. */
-const laysHold = (draft: Draft, entry: Entry): boolean =>
-  Object.values(draft.picture().batches).some(({ hold }) => hold?.entry === entry.number);
+/** A pile is on hold because of this line: to take it back or change it would let the pile go, so that is said instead. */
+export function keepsHold(draft: Draft, entry: Entry): boolean {
+  const lays = Object.values(draft.picture().batches).some(({ hold }) => hold?.entry === entry.number);
+  if (!lays || draft.mayDecide) return false;
+  draft.lines.push(say('hold-stays', { entry: { entry: entry.number } }));
+  return true;
+}
 
 /** Lines are taken back or changed by their author, or by a coordinator. */
 export const mayUndo = (draft: Draft, entry: Entry): boolean => {

@@ -128,7 +128,7 @@ export {
   labHolds,
   labsOf,
 } from './heat/labs.ts';
-export { boilingCelsius, PROBE_TOLERANCE_C, probeHolds } from './heat/probe.ts';
+export { boilingCelsius, PROBE_TOLERANCE_C, probeCheck, probeHolds } from './heat/probe.ts';
 export {
   type CriterionState,
   READINESS_CRITERIA,
@@ -261,7 +261,7 @@ export { dayOf } from './picture/change.ts';
 export { emptyPicture, placeOfPile } from './picture/empty.ts';
 export { applyEntry, rebuild } from './picture/fold.ts';
 export { batchAt, drumName, type PlaceKind, placeKind } from './picture/places.ts';
-export { labStandardOf, provenThen, ruleSetOf, sanitisingOptionsOf } from './picture/proof.ts';
+export { labStandardOf, proofThen, ruleSetOf, sanitisingOptionsOf } from './picture/proof.ts';
 export { settingAt, settingsNamed } from './picture/setting-at.ts';
 export type * from './picture/types.ts';
 export { isGross, type Load, type LoadWeight, litresOf, weighed } from './picture/weighed.ts';

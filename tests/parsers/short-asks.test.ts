@@ -134,13 +134,33 @@ describe('a short question is a message of its own', () => {
     ['lab says salmonella in C', 'pile C'],
     ['le labo dit salmonella dans B', 'pile B'],
     ['el laboratorio dice salmonella en A', 'pile A'],
+    ['labo : salmonelle dans A', 'pile A'],
+    ['salmonelles trouvées dans le tas B', 'pile B'],
+    ['laboratorio: salmonela en C', 'pile C'],
+    ['lab: salmonella positive A', 'pile A'],
   ])('%s', (text, place) => {
     expect(read(text).records).toMatchObject([{ kind: 'lab-result', place, analyte: 'Salmonella' }]);
     expect(read(text).records[0]).not.toHaveProperty('value');
   });
 
   test.each([
+    ['split B from A', 'pile B', 'pile A'],
+    ['split A into D', 'pile D', 'pile A'],
+    ['split D off A', 'pile D', 'pile A'],
+    ['split half of A to D', 'pile D', 'pile A'],
+    ['split A into A and D', 'pile D', 'pile A'],
+    ['on a séparé le tas D du tas A', 'pile D', 'pile A'],
+    ['separé la D de la A', 'pile D', 'pile A'],
+  ])('%s: the new one, and the one it came from', (text, pile, old) => {
+    const { said: _, ...record } = read(text).records[0] ?? { said: '' };
+    expect(record).toEqual({ kind: 'pile', pile, event: 'split', with: old });
+    expect(read(text)).toMatchObject({ requests: [], doubts: [], unread: [] });
+  });
+
+  test.each([
     'E?',
+    'salmonella in C?',
+    'split the bill with B',
     'a?',
     'coffee?',
     'can we give up?',

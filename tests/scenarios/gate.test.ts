@@ -34,6 +34,10 @@ describe('the gate', () => {
     expect(found.replies[0]!.choices).toContain('Trace pile C');
     expect(found.posts).toMatchObject([{ about: 'alarm', private: true }]);
     expect(found.posts[0]!.text).toMatch(/Compost left pile C once/);
+    // Who received from it and what went in stands in the reply, not behind a button alone.
+    for (const { text } of [found.replies[0]!, found.posts[0]!]) {
+      expect(text).toMatch(/Went to · .*allotment.*\nCame from · east kitchen/);
+    }
 
     const refused = crew.say('3 barrows of compost from C to the market', {
       id: 'm1',
@@ -75,7 +79,7 @@ describe('the gate', () => {
     const crew = start();
     crew.ask('settings', { from: 'Bo', coordinator: true });
     crew.ask('lab says salmonella in C');
-    expect(crew.ask('undo')).toMatch(/Only a coordinator/);
+    expect(crew.ask('undo')).toMatch(/only a coordinator/);
     expect(crew.ask('C?')).toMatch(/HELD: Salmonella/);
     const unnamed = crew.say('3 barrows of finished compost to the market');
     expect(unnamed.replies[0]!.text).toMatch(/which pile\?/i);
@@ -84,7 +88,35 @@ describe('the gate', () => {
     const edited = crew.say('3 barrows of compost from C to the market', { id: 'e2', edits: 'e1' });
     expect(edited.replies[0]!.text).toMatch(/pile C is on hold/);
     expect(crew.lines().at(-1)).toMatchObject({ held: { why: 'held-pile' } });
-    expect(crew.ask('undo', { from: 'Bo' })).not.toMatch(/Only a coordinator/);
+    expect(crew.ask('undo', { from: 'Bo' })).not.toMatch(/only a coordinator/i);
+  });
+
+  test('no way around a hold: a correction, a reply to the entry, the line that laid it, a doubt of before', () => {
+    const crew = start();
+    crew.ask('settings', { from: 'Bo', coordinator: true });
+    crew.ask('lab says salmonella in C', { from: 'Cy', id: 'lab' });
+    crew.say('3 barrows of compost from B to the market', { id: 'r1' });
+    expect(crew.ask('that was C not B')).toMatch(/pile C is on hold: nothing leaves it until a coordinator/);
+    expect(crew.lines().at(-1)).toMatchObject({ held: { why: 'held-pile' }, record: { pile: 'pile C' } });
+    crew.ask('not taken');
+    crew.say('2 barrows of compost from B to the market', { id: 'r2' });
+    expect(crew.ask('that was C not B', { replyTo: 'r2' })).toMatch(/pile C is on hold/);
+    crew.ask('not taken');
+    // Another amount off a pile that is free goes through as before.
+    crew.say('3 barrows of compost from B to the market', { id: 'r3' });
+    expect(crew.ask('sorry 2 not 3')).toMatch(/2 barrows/);
+
+    expect(crew.ask('that was B not C', { from: 'Cy' })).toMatch(/Still on hold by #\d+: only a coordinator/);
+    const edited = crew.say('lab says salmonella in A', { from: 'Cy', id: 'lab2', edits: 'lab' });
+    expect(edited.replies[0]!.text).toMatch(/Still on hold by/);
+    expect(crew.ask('C?')).toMatch(/HELD: Salmonella/);
+    expect(crew.ask('A?')).toMatch(/HELD: Salmonella/);
+
+    const unnamed = crew.say('4 barrows of finished compost to the market', { id: 'r4' });
+    expect(unnamed.replies[0]!.choices).toEqual(['pile B', 'Drop it']);
+    crew.ask('hold B: odd smell', { from: 'Bo' });
+    const chosen = crew.take({ at: '2026-10-07T10:30', from: 'Ana', choose: { id: 'r4', label: 'pile B' } });
+    expect(chosen.replies[0]!.text).toMatch(/pile B is on hold: nothing leaves it/);
   });
 
   test('a message edited into "finished" is asked about as well', () => {

@@ -173,6 +173,36 @@ describe('split and joined', () => {
     expect(on(6, 'can we give pile C away?', '10:05')).toMatch(/Joined with or split from · pile A/);
   });
 
+  test('a probe that fails later takes back a proof that was handed on, by a split as by a join', () => {
+    const { on } = season(SITE, '2026-06-01');
+    on(0, 'thermometer check ice water 0.4', '08:00');
+    for (const day of [1, 2, 3]) {
+      on(day, 'A 58 60 at 45 cm');
+      on(day, 'B 57 59 at 45 cm', '09:10');
+    }
+    expect(on(4, 'split pile C from A')).toMatch(/Pile C takes its proof of heat along/);
+    on(4, 'started pile D', '09:05');
+    expect(on(4, '3 barrows from B onto pile D', '09:10')).not.toMatch(/anew/);
+    expect(on(4, 'joined A to B', '09:20')).toMatch(/Both were hot for long enough/);
+    for (const pile of ['B', 'C', 'D']) expect(on(5, `${pile}?`)).toMatch(/Time and temperature met/);
+    expect(on(6, 'thermometer check ice water 3')).toMatch(
+      /Off by 3 °C: the readings since Mon 1 Jun prove nothing until a check is good/,
+    );
+    for (const pile of ['B', 'C', 'D']) expect(on(6, `${pile}?`, '10:00')).not.toMatch(/met on these/);
+    expect(on(6, 'C?', '10:01')).toMatch(/3 readings in doubt since Mon 1 Jun: the probe failed its check/);
+    expect(on(6, 'why', '10:02')).toMatch(/in doubt/);
+    expect(on(6, 'B?', '10:03')).toMatch(/in doubt|failed its check/);
+    expect(on(7, 'thermometer check ice water 0')).toMatch(
+      /Good again\. What was read before stays in doubt/,
+    );
+    // A second bad check clears nothing of the first.
+    on(9, 'thermometer check ice water -2');
+    on(10, 'thermometer check ice water 0');
+    expect(on(10, 'C?', '10:00')).toMatch(/3 readings in doubt since Mon 1 Jun/);
+    for (const day of [11, 12, 13]) on(day, 'C 57 59 at 45 cm');
+    expect(on(13, 'C?', '10:00')).toMatch(/Time and temperature met/);
+  });
+
   test('mature compost of an unproven pile is no cover', () => {
     const { on } = season(SITE, '2026-06-01');
     expect(on(0, 'covered A with mature compost')).toMatch(/not shown to come from a proven pile/);

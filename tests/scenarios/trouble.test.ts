@@ -43,6 +43,20 @@ describe('trouble is asked about once, then named', () => {
     expect(crew.ask('flies on B')).toMatch(/Likely near fire · DO NOT OPEN OR TURN IT/);
   });
 
+  test('asked how a smoking pile does, what not to do comes first', () => {
+    const crew = startScenario(HOSPITAL);
+    crew.ask('B 60 62');
+    crew.ask('pile B smokes');
+    expect(crew.ask('B?')).toMatch(/^Pile B smokes \(#2\): DO NOT OPEN OR TURN IT\. People back/);
+  });
+
+  test('a doubt about a value that would be a fire opens with what to do', () => {
+    const crew = startScenario(HOSPITAL);
+    expect(crew.ask('B 96')).toMatch(
+      /^If that is true it is near fire: DO NOT OPEN OR TURN IT\. People back, fan off only if safe, call the fire service\. Do not half wet it\.\n#1 /,
+    );
+  });
+
   test('the bands in order, the hottest point first', () => {
     const crew = start();
     const reply = crew.ask('A 66 B 71 C 74, ambient 12');

@@ -30,6 +30,7 @@ const REASONS: Record<SanitisingReason['code'], true> = {
   gap: true,
   fresh: true,
   'joined-unproven': true,
+  'proof-in-doubt': true,
   'cover-unproven': true,
   'still-open': true,
   'aeration-unknown': true,

@@ -1,8 +1,9 @@
-import { type Batch, batchAt, type Picture, type ReleaseGap, ruleSetOf } from '#core';
+import { type Batch, batchAt, type Picture, type ReleaseGap, ruleSetOf, traceOf } from '#core';
 import type { BookRecordOf, Doubt, Entry, FieldRecord } from '#records';
 import type { Draft } from '../draft.ts';
 import { type Arg, type Line, type Say, say } from '../say.ts';
 import { judge } from './judging.ts';
+import { traceLines } from './trace-lines.ts';
 
 /** Finished compost taken off a held pile waits for a coordinator; everybody else's word is not enough. */
 export function heldPile(draft: Draft, record: FieldRecord): Doubt | null {
@@ -59,16 +60,17 @@ function labLines(draft: Draft, entry: Entry): Line[] {
   if (batch?.hold?.entry !== entry.number) return [];
   const line = say('hold-laid', { place: { place }, why: holdWhy(batch.hold.why) });
   const went = batch.removals.filter(({ material }) => material === 'finished-compost').length;
+  const traced = traceLines(place, traceOf(batch));
   draft.posts.push({
     about: 'alarm',
     private: true,
-    lines: [line, say('hold-trace', { place: { place }, count: { count: went } })],
+    lines: [line, say('hold-trace', { place: { place }, count: { count: went } }), ...traced],
   });
   draft.choices.push({
     say: say('button-trace', { place: { place } }),
     act: { do: 'ask', request: { request: 'trace', place } },
   });
-  return [line];
+  return [line, ...traced];
 }
 
 /** Why a pile is held: a laboratory's finding, or the words of whoever held it. */

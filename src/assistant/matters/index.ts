@@ -2,6 +2,7 @@ import type { Entry } from '#records';
 import { cautionLines } from '../cautions.ts';
 import type { Draft } from '../draft.ts';
 import type { Line } from '../say.ts';
+import { checkMatters } from './checks.ts';
 import { drumMatters } from './drum.ts';
 import { gateMatters } from './gate.ts';
 import { heatMatters } from './heat.ts';
@@ -27,6 +28,7 @@ export function matters(draft: Draft, written: readonly Entry[]): Line[] {
   if (heat.fire.length > 0) draft.lines.unshift(...heat.fire);
   const rest = [
     ...gate.lines,
+    ...checkMatters(draft, written),
     ...resolvedMatters(draft, written),
     ...mixMatters(draft, written),
     ...drumMatters(draft, written),

@@ -38,6 +38,7 @@ const TELLING: SanitisingReason['code'][] = [
   'gap',
   'fresh',
   'joined-unproven',
+  'proof-in-doubt',
   'fed-daily',
   'exit-only',
   'one-point',

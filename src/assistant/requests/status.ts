@@ -80,6 +80,8 @@ function pileStatus(draft: Draft, place: string, batch: Batch): Line[] {
 }
 
 function dangerLine(draft: Draft, place: string, batch: Batch): Line[] {
+  const smoke = draft.picture().problems.find((each) => each.topic === 'smoke' && each.place === place);
+  if (smoke) return [say('band-smoke', { place: { place }, entry: { entry: smoke.entry } })];
   const last = batch.readings.at(-1);
   if (!last) return [];
   const { band, celsius } = bandOf(draft.picture(), draft.today, last);

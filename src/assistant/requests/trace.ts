@@ -4,7 +4,8 @@ import type { Draft } from '../draft.ts';
 import { gapSay, holdWhy } from '../matters/gate.ts';
 import { judge } from '../matters/judging.ts';
 import { proofLine } from '../matters/proof-lines.ts';
-import { type Line, type Say, say } from '../say.ts';
+import { traceLines } from '../matters/trace-lines.ts';
+import { type Line, say } from '../say.ts';
 import { whyPile } from '../why/pile.ts';
 import { missingSays } from './readiness-says.ts';
 import { notThere } from './status.ts';
@@ -43,31 +44,3 @@ export function trace(draft: Draft, request: Request): void {
 }
 
 const SHOWN = 5;
-
-function traceLines(place: string, { received, intake, kin }: ReturnType<typeof traceOf>): Line[] {
-  const lines: Line[] = [];
-  const went = received.slice(-SHOWN).map(
-    ({ to, localDate, kg, litres, entry }): Say =>
-      say('trace-to', {
-        to: { text: to ?? '—' },
-        entry: { entry },
-        date: { date: localDate },
-        amount: kg !== null ? { kg, digits: 1 } : litres !== null ? { litres } : { text: '' },
-      }),
-  );
-  lines.push(went.length > 0 ? [say('trace-went'), ...went] : say('trace-nobody'));
-  const from = intake.slice(0, SHOWN).map(
-    ({ source, from, to, kg }): Say =>
-      say('trace-source', {
-        source: { source },
-        kg: { kg, digits: 1 },
-        from: { date: from },
-        to: { date: to },
-        one: { text: from === to ? 'yes' : 'no' },
-      }),
-  );
-  lines.push(from.length > 0 ? [say('trace-in'), ...from] : say('trace-no-source', { place: { place } }));
-  if (kin.length > 0)
-    lines.push([say('trace-kin'), ...kin.map((each) => say('part-at', { place: { place: each } }))]);
-  return lines;
-}

@@ -41,21 +41,27 @@ export type HeatRun = {
   lastDate: string;
 };
 
-export type JudgeBy = { depthCm: DepthRange; doubtful: Doubtful | null };
+export type JudgeBy = { depthCm: DepthRange; doubts: readonly Doubtful[] };
 
 function useOf(reading: PileReading, by: JudgeBy): JudgedReading['use'] {
-  const { doubtful } = by;
-  const ms = instantMs(reading.at);
-  if (
-    doubtful &&
-    ms >= instantMs(doubtful.since) &&
-    (doubtful.until === null || ms < instantMs(doubtful.until))
-  ) {
-    return 'in-doubt';
-  }
+  if (doubtOver(by.doubts, reading.at, reading.at)) return 'in-doubt';
   if (reading.depthCm === null) return 'judged';
   if (reading.depthCm < by.depthCm.fromCm) return 'nearer-surface';
   return reading.depthCm > by.depthCm.toCm ? 'deeper' : 'judged';
+}
+
+/**
+ * The doubt that reaches into a span of time, both ends included; null where the probe was good for all of it.
+ * @source a reading since the last good check of a probe that then failed proves nothing: common practice
+ * @example doubtOver([{ since: momentAt(1, 0).at, until: null }], momentAt(0, 0).at, momentAt(2, 0).at).until // null
+ */
+export function doubtOver(doubts: readonly Doubtful[], from: string, to: string): Doubtful | null {
+  const [first, last] = [instantMs(from), instantMs(to)];
+  return (
+    doubts.find(
+      ({ since, until }) => instantMs(since) <= last && (until === null || instantMs(until) > first),
+    ) ?? null
+  );
 }
 
 function holdsUnder(rule: RuleSet, celsius: number): boolean {
@@ -67,7 +73,7 @@ function holdsUnder(rule: RuleSet, celsius: number): boolean {
  * Readings in order, each with its lowest point held against a rule. A low is excused within 24 h after a turn,
  * provided that the last judged reading before that turn held (else turning daily would hide a cold pile).
  * @source lowest point decides: 40 CFR 503 App. B as commonly applied; turn shadow: common practice
- * @example judgeReadings(daily([60, 60, 54]), [], RULE_SET_DATA['vessel-3d'], { depthCm: DEFAULT_DEPTH, doubtful: null }).map(({ holds }) => holds) // [true, true, false]
+ * @example judgeReadings(daily([60, 60, 54]), [], RULE_SET_DATA['vessel-3d'], { depthCm: DEFAULT_DEPTH, doubts: [] }).map(({ holds }) => holds) // [true, true, false]
  */
 export function judgeReadings(
   readings: readonly PileReading[],
@@ -166,7 +172,7 @@ function whyNot(
  * Unbroken runs of dates that count. A date with a reading that breaks, and a date with no reading, end a run;
  * a date with only a just-turned low neither counts nor ends it.
  * @source "consecutive days": EPA guidance on 40 CFR 503 App. B
- * @example runsByDay(judgeReadings(daily([60, 60, 54]), [], RULE_SET_DATA['vessel-3d'], { depthCm: DEFAULT_DEPTH, doubtful: null }), RULE_SET_DATA['vessel-3d'])[0].dates.length // 2
+ * @example runsByDay(judgeReadings(daily([60, 60, 54]), [], RULE_SET_DATA['vessel-3d'], { depthCm: DEFAULT_DEPTH, doubts: [] }), RULE_SET_DATA['vessel-3d'])[0].dates.length // 2
  */
 export function runsByDay(judged: readonly JudgedReading[], rule: RuleSet): HeatRun[] {
   const used = judged.filter((reading) => reading.use === 'judged');
@@ -195,7 +201,7 @@ export function runsByDay(judged: readonly JudgedReading[], rule: RuleSet): Heat
  * Unbroken runs of readings, for rules counted in hours: a reading that breaks ends a run, and so does a gap:
  * more than `gapMin` between two readings, or where the rule has none a local date without a reading.
  * @source WSI 2006/1293 Schedule 1 Part II (an hour, 48 hours); the gap: common practice
- * @example runLength(runsByHour(judgeReadings(daily([60, 60, 60]), [], RULE_SET_DATA['vessel-3d'], { depthCm: DEFAULT_DEPTH, doubtful: null }), RULE_SET_DATA['vessel-3d'])[0], true) // 48
+ * @example runLength(runsByHour(judgeReadings(daily([60, 60, 60]), [], RULE_SET_DATA['vessel-3d'], { depthCm: DEFAULT_DEPTH, doubts: [] }), RULE_SET_DATA['vessel-3d'])[0], true) // 48
  */
 export function runsByHour(judged: readonly JudgedReading[], rule: RuleSet): HeatRun[] {
   const runs: HeatRun[] = [];
@@ -238,7 +244,7 @@ export const countsHours = (rule: RuleSet, counting: DayCount): boolean =>
 /**
  * What a run amounts to, in days that count or in hours.
  * @source none needed
- * @example runLength(runsByDay(judgeReadings(daily([60, 60, 60]), [], RULE_SET_DATA['vessel-3d'], { depthCm: DEFAULT_DEPTH, doubtful: null }), RULE_SET_DATA['vessel-3d'])[0], false) // 3
+ * @example runLength(runsByDay(judgeReadings(daily([60, 60, 60]), [], RULE_SET_DATA['vessel-3d'], { depthCm: DEFAULT_DEPTH, doubts: [] }), RULE_SET_DATA['vessel-3d'])[0], false) // 3
  */
 export const runLength = (run: HeatRun, inHours: boolean): number =>
   inHours ? hoursBetween(run.from.at, run.to.at) : run.dates.length;
@@ -254,7 +260,7 @@ export const neededLength = (rule: RuleSet, inHours: boolean): number =>
 /**
  * Turns inside a run, at least so many dates apart: after its first reading that held, and before its last or
  * on the date of it.
- * @example turnsInRun([turnAt(1), turnAt(9)], runsByDay(judgeReadings(daily([60, 60, 60]), [], RULE_SET_DATA['vessel-3d'], { depthCm: DEFAULT_DEPTH, doubtful: null }), RULE_SET_DATA['vessel-3d'])[0], 0).length // 1
+ * @example turnsInRun([turnAt(1), turnAt(9)], runsByDay(judgeReadings(daily([60, 60, 60]), [], RULE_SET_DATA['vessel-3d'], { depthCm: DEFAULT_DEPTH, doubts: [] }), RULE_SET_DATA['vessel-3d'])[0], 0).length // 1
  * @source "during the period … a minimum of five turnings", 40 CFR 503 App. B; dates apart: WSI 2006/1293
  */
 export function turnsInRun(turns: readonly Moment[], run: HeatRun, apartDays: number): Moment[] {

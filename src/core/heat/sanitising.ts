@@ -6,6 +6,7 @@ import { type RuleSet, VECTOR_ATTRACTION } from './rule-sets.ts';
 import {
   bestMean,
   countsHours,
+  doubtOver,
   type EvidenceRow,
   evidenceRows,
   type HeatRun,
@@ -24,6 +25,7 @@ import {
   runsIn,
   type SanitisingOptions,
   type Setting,
+  type Span,
   type Stretch,
   setUp,
 } from './stretches.ts';
@@ -43,6 +45,7 @@ export type SanitisingReason =
   | { code: 'gap'; from: string; to: string; days: number }
   | { code: 'fresh'; localDate: string; entry: number }
   | { code: 'joined-unproven'; localDate: string; entry: number; from: string | null }
+  | { code: 'proof-in-doubt'; localDate: string; entry: number; from: string | null }
   | { code: 'cover-unproven'; localDate: string; entry: number; known: boolean }
   | { code: 'still-open' }
   | { code: 'aeration-unknown' }
@@ -63,6 +66,8 @@ export type Sanitising = {
   since: Moment | null;
   /** Local date of the reading that completed it. */
   metOn: string | null;
+  /** First and last reading that the proof rests on, an inherited one's included; null where it is not met. */
+  provenBy: Span | null;
   counted: number;
   needed: number;
   unit: 'days' | 'hours';
@@ -80,16 +85,15 @@ export type Sanitising = {
 
 const moment = ({ entry, at, localDate }: Moment): Moment => ({ entry, at, localDate });
 
-/** The date on which a run that is met became so: the shortest beginning of it that is met. */
-function metDate(run: HeatRun, judged: readonly JudgedReading[], turns: readonly Moment[], setting: Setting) {
+/** The reading with which a run that is met became so: the last of the shortest beginning of it that is met. */
+function metBy(run: HeatRun, judged: readonly JudgedReading[], turns: readonly Moment[], setting: Setting) {
   for (const { localDate } of run.dates) {
     const upTo = (m: Moment) => m.localDate <= localDate;
     const dates = run.dates.filter((date) => date.localDate <= localDate);
     const to = judged.findLast((r) => r.use === 'judged' && r.holds && upTo(r) && byMoment(r, run.to) <= 0);
-    if (to && isMet({ ...run, dates, to, lastDate: localDate }, turns.filter(upTo), setting))
-      return localDate;
+    if (to && isMet({ ...run, dates, to, lastDate: localDate }, turns.filter(upTo), setting)) return to;
   }
-  return run.to.localDate;
+  return run.to;
 }
 
 /** Whether the days without a reading are all that stands between the readings and the rule. */
@@ -286,12 +290,14 @@ export function sanitising(
   const assumed = assumptions(setting, options, judged);
   if (met && proof === null)
     assumed.push({ code: 'inherited-proof', args: { entry: stretch.inherited!.entry } });
+  const by = met && proof ? metBy(proof, judged, turns, setting) : null;
   const first = used[0]?.localDate ?? judged[0]?.localDate;
   return {
     verdict: met ? 'met' : hopeless ? 'cannot-show' : 'not-yet',
     rule: rule.name,
     since: run ? moment(run.from) : met ? moment(stretch.inherited!) : null,
-    metOn: !met ? null : proof ? metDate(proof, judged, turns, setting) : stretch.inherited!.localDate,
+    metOn: !met ? null : (by?.localDate ?? stretch.inherited!.localDate),
+    provenBy: !met ? null : proof && by ? { from: proof.from.at, to: by.at } : stretch.provenBy,
     counted,
     needed,
     unit,
@@ -348,16 +354,18 @@ function isPast(age: Moment | null, needed: number, inHours: boolean, now: Now):
 
 function restart({ start, why }: Stretch): SanitisingReason {
   const { localDate, entry, from } = start!;
-  return why === 'fresh'
+  return why === 'fresh' || why === null
     ? { code: 'fresh', localDate, entry }
-    : { code: 'joined-unproven', localDate, entry, from };
+    : { code: why, localDate, entry, from };
 }
 
-function unusable(judged: readonly JudgedReading[], { depthCm, doubtful }: Setting): SanitisingReason[] {
+function unusable(judged: readonly JudgedReading[], { depthCm, doubts }: Setting): SanitisingReason[] {
   const reasons: SanitisingReason[] = [];
-  const doubted = judged.filter((reading) => reading.use === 'in-doubt').length;
+  const inDoubt = judged.filter((reading) => reading.use === 'in-doubt');
+  const doubted = inDoubt.length;
+  const since = inDoubt[0] && doubtOver(doubts, inDoubt[0].at, inDoubt[0].at)?.since;
   const elsewhere = judged.filter((r) => r.use === 'nearer-surface' || r.use === 'deeper').length;
-  if (doubted > 0 && doubtful) reasons.push({ code: 'in-doubt', readings: doubted, since: doubtful.since });
+  if (since !== undefined) reasons.push({ code: 'in-doubt', readings: doubted, since });
   if (elsewhere > 0 && elsewhere + doubted === judged.length) {
     reasons.push({ code: 'not-at-depth', readings: elsewhere, ...depthCm });
   }

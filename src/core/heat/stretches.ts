@@ -6,6 +6,7 @@ import {
   bestMean,
   countsHours,
   type Doubtful,
+  doubtOver,
   type HeatRun,
   type JudgedReading,
   judgeReadings,
@@ -23,10 +24,8 @@ export type SanitisingOptions = {
   depthCm?: DepthRange | null;
   /** `breathing`: pipes without a fan, which are not forced aeration. Null: nobody has said. */
   aeration?: 'forced' | 'breathing' | null;
-  /** Last good check of a probe that has since failed one. */
-  doubtfulSince?: string | null;
-  /** The good check that ended the doubt. */
-  doubtfulUntil?: string | null;
+  /** Spans between a good check of the probe and one that failed, each ended by the next good check. */
+  doubts?: readonly Doubtful[];
 };
 
 /** What of a batch the proof of heat rests on. */
@@ -38,13 +37,25 @@ export type HeatHistory = Pick<
 export type Now = { at: string; localDate: string };
 
 /** A rule with the site's own ways of applying it. */
-export type Setting = { rule: RuleSet; counting: DayCount; depthCm: DepthRange; doubtful: Doubtful | null };
+export type Setting = { rule: RuleSet; counting: DayCount; depthCm: DepthRange; doubts: readonly Doubtful[] };
 
 /** A stretch of a batch's life in which nothing was added that restarts the count. */
 export type Stretch = {
   start: Joining | null;
-  why: 'fresh' | 'joined-unproven' | null;
+  why: 'fresh' | 'joined-unproven' | 'proof-in-doubt' | null;
   inherited: Joining | null;
+  /** First and last reading that what is inherited rests on. */
+  provenBy: Span | null;
+};
+
+export type Span = { from: string; to: string };
+
+const widest = (a: Span | null, b: Span | null): Span | null => {
+  if (a === null || b === null) return a ?? b;
+  return {
+    from: instantMs(a.from) <= instantMs(b.from) ? a.from : b.from,
+    to: instantMs(a.to) >= instantMs(b.to) ? a.to : b.to,
+  };
 };
 
 /**
@@ -66,16 +77,14 @@ export function setUp(ruleSet: RuleSetName | RuleSet, options: SanitisingOptions
   if (!(depthCm.fromCm >= 0 && depthCm.toCm >= depthCm.fromCm)) {
     throw new RangeError(`depthCm ${depthCm.fromCm} to ${depthCm.toCm} cm: expected 0 or more, in order`);
   }
-  const doubtful = options.doubtfulSince
-    ? { since: options.doubtfulSince, until: options.doubtfulUntil ?? null }
-    : null;
-  return { rule, counting: options.counting ?? rule.counting, depthCm, doubtful };
+  const { doubts = [] } = options;
+  return { rule, counting: options.counting ?? rule.counting, depthCm, doubts };
 }
 
 /**
  * Whether a run is long enough, turned often enough and, where asked, hot enough on average.
  * @source the citations of the rule set
- * @example isMet(runsByDay(judgeReadings(daily([60, 60, 60]), [], RULE_SET_DATA['vessel-3d'], { depthCm: DEFAULT_DEPTH, doubtful: null }), RULE_SET_DATA['vessel-3d'])[0], [], setUp('vessel-3d', {})) // true
+ * @example isMet(runsByDay(judgeReadings(daily([60, 60, 60]), [], RULE_SET_DATA['vessel-3d'], { depthCm: DEFAULT_DEPTH, doubts: [] }), RULE_SET_DATA['vessel-3d'])[0], [], setUp('vessel-3d', {})) // true
  */
 export const isMet = (run: HeatRun, turns: readonly Moment[], { rule, counting }: Setting): boolean => {
   const inHours = countsHours(rule, counting);
@@ -87,19 +96,34 @@ export const isMet = (run: HeatRun, turns: readonly Moment[], { rule, counting }
 /**
  * The runs of judged readings, by dates or by hours as the rule counts.
  * @source the citations of the rule set
- * @example runsIn(judgeReadings(daily([60, 60, 60]), [], RULE_SET_DATA['vessel-3d'], { depthCm: DEFAULT_DEPTH, doubtful: null }), setUp('vessel-3d', {})).length // 1
+ * @example runsIn(judgeReadings(daily([60, 60, 60]), [], RULE_SET_DATA['vessel-3d'], { depthCm: DEFAULT_DEPTH, doubts: [] }), setUp('vessel-3d', {})).length // 1
  */
 export function runsIn(judged: readonly JudgedReading[], { rule, counting }: Setting): HeatRun[] {
   return countsHours(rule, counting) ? runsByHour(judged, rule) : runsByDay(judged, rule);
 }
 
-function metIn(batch: HeatHistory, start: Moment | null, until: Moment, setting: Setting): boolean {
+function metIn(batch: HeatHistory, start: Moment | null, until: Moment, setting: Setting): Span | null {
   const inside = <T extends Moment>(moments: readonly T[]) =>
     moments.filter((moment) => after(moment, start) && byMoment(moment, until) < 0);
   const turns = inside(batch.turns);
   const judged = judgeReadings(inside(batch.readings), turns, setting.rule, setting);
-  return runsIn(judged, setting).some((run) => isMet(run, turns, setting));
+  const run = runsIn(judged, setting).find((each) => isMet(each, turns, setting));
+  return run ? { from: run.from.at, to: run.to.at } : null;
 }
+
+/**
+ * Whether what came in is still to be taken for proven: it was so then, and no probe that failed later read any of
+ * it. Where the book does not say which readings proved it, any doubt from before is enough.
+ */
+const stillProven = (joining: Joining, { doubts }: Setting): boolean =>
+  joining.provenThen === true &&
+  doubtOver(doubts, joining.provenBy?.from ?? FROM_ALWAYS, joining.provenBy?.to ?? joining.at) === null;
+
+const FROM_ALWAYS = '0001-01-01T00:00:00Z';
+
+const NOTHING_ADDED: Stretch = { start: null, why: null, inherited: null, provenBy: null };
+const restartedBy = (start: Joining, why: Stretch['why']): Stretch => ({ ...NOTHING_ADDED, start, why });
+const spanIn = ({ provenBy, at }: Joining): Span => provenBy ?? { from: at, to: at };
 
 /**
  * Walks through what was added: fresh restarts, a join stays proven only if both were, a split inherits.
@@ -107,21 +131,26 @@ function metIn(batch: HeatHistory, start: Moment | null, until: Moment, setting:
  * @example lastStretch(batchOf({ joinings: [joiningAt(1, 'fresh')] }), setUp('vessel-3d', {}), nowAt(2)).why // 'fresh'
  */
 export function lastStretch(batch: HeatHistory, setting: Setting, now: Now): Stretch {
-  let stretch: Stretch = { start: null, why: null, inherited: null };
+  let stretch: Stretch = NOTHING_ADDED;
   const joinings = batch.joinings
     .filter((joining) => instantMs(joining.at) <= instantMs(now.at))
     .sort(byMoment);
   joinings.forEach((joining, index) => {
-    if (joining.what === 'fresh') stretch = { start: joining, why: 'fresh', inherited: null };
+    const proven = stillProven(joining, setting);
+    const inDoubt = joining.provenThen === true && !proven;
+    if (joining.what === 'fresh') stretch = restartedBy(joining, 'fresh');
     else if (joining.what === 'split-from') {
-      if (joining.provenThen === true) stretch = { ...stretch, inherited: joining };
+      if (proven) stretch = { ...stretch, inherited: joining, provenBy: spanIn(joining) };
+    } else if (joining.what === 'cover') {
+      // Laid on as proven; with its proof in doubt it is as good as fresh.
+      if (inDoubt) stretch = restartedBy(joining, 'proof-in-doubt');
     } else if (joining.what === 'joined') {
       const empty = index === 0 && !batch.readings.some((reading) => byMoment(reading, joining) < 0);
-      const ours = empty || stretch.inherited !== null || metIn(batch, stretch.start, joining, setting);
+      const ours = stretch.inherited ? stretch.provenBy : metIn(batch, stretch.start, joining, setting);
       stretch =
-        ours && joining.provenThen === true
-          ? { ...stretch, inherited: joining }
-          : { start: joining, why: 'joined-unproven', inherited: null };
+        (empty || ours) && proven
+          ? { ...stretch, inherited: joining, provenBy: widest(ours, spanIn(joining)) }
+          : restartedBy(joining, inDoubt ? 'proof-in-doubt' : 'joined-unproven');
     }
   });
   return stretch;

@@ -1,7 +1,7 @@
 import { sumKg } from '../weights/sum-kg.ts';
 import { appended, BATCH_DAYS, onBatch, own } from './change.ts';
 import { batchAt, ceased, isBlank, started } from './places.ts';
-import { provenThen } from './proof.ts';
+import { proofThen } from './proof.ts';
 import type { Batch, Joining, Moment, Picture } from './types.ts';
 
 type Fresh = Moment & {
@@ -76,7 +76,7 @@ export function joinInto(picture: Picture, from: string, into: string, now: Mome
       from,
       kg: null,
       litres: leaving.level?.litres ?? null,
-      provenThen: provenThen(picture, leaving, now),
+      ...proofThen(picture, leaving, now),
     }),
     sources: mergedSources(batch.sources, leaving.sources),
     kin: [from, ...leaving.kin].reduce((kin, name) => kinOf({ ...batch, kin }, name), batch.kin),
@@ -113,7 +113,7 @@ export function moveTo(picture: Picture, from: string, to: string, now: Moment):
 export function splitFrom(picture: Picture, name: string, from: string, now: Moment): Picture {
   const source = batchAt(picture, from);
   if (!source || from === name) return picture;
-  const proven = provenThen(picture, source, now);
+  const proof = proofThen(picture, source, now);
   const { picture: next, batch } = started(picture, name, now);
   const part = onBatch(next, batch.id, () => ({
     state: source.state,
@@ -132,7 +132,7 @@ export function splitFrom(picture: Picture, name: string, from: string, now: Mom
       from,
       kg: null,
       litres: null,
-      provenThen: proven,
+      ...proof,
     }),
     kin: kinOf(batch, from),
   }));
@@ -148,20 +148,20 @@ export function addFromPile(
   now: Moment,
 ): Picture {
   const source = batchAt(picture, from);
-  const proven = source ? provenThen(picture, source, now) : null;
+  const proof = source ? proofThen(picture, source, now) : { provenThen: null };
   return onBatch(picture, id, (batch) => ({
     joinings: withJoining(batch.joinings, {
       ...momentOf(now),
       ...amount,
       // Proven material laid on an unproven pile is like a cover of it; alone in a new pile it hands its proof on.
       what:
-        proven === true
+        proof.provenThen === true
           ? batch.joinings.length + batch.readings.length > 0
             ? 'cover'
             : 'split-from'
           : 'fresh',
       from,
-      provenThen: proven,
+      ...proof,
     }),
     sources: source ? mergedSources(batch.sources, source.sources) : batch.sources,
     kin: source ? kinOf(batch, from) : batch.kin,

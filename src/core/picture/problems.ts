@@ -1,5 +1,5 @@
 import type { RecordOf } from '#records';
-import { probeHolds } from '../heat/probe.ts';
+import { probeCheck } from '../heat/probe.ts';
 import { onDay, own, plus, type Reducers } from './change.ts';
 import type { ChoreDone, EndedProblem, Moment, OpenProblem, Picture } from './types.ts';
 
@@ -71,13 +71,16 @@ function meant(open: readonly OpenProblem[], record: RecordOf<'resolved'>): Open
 }
 
 /**
- * Whether a check was good: a thermometer as `probeHolds` says, a scale within 1 % or 0.2 kg.
- * @source see probeHolds; scale: common practice, no source
+ * Whether a check was good: a thermometer as `probeCheck` says, a scale within 1 % or 0.2 kg.
+ * @source see probeCheck; scale: common practice, no source
  */
 function isGood(record: RecordOf<'chore'>): boolean | null {
   if (record.ok != null) return record.ok;
-  if (record.reads == null || record.against == null) return null;
-  if (record.chore === 'check-thermometer') return probeHolds(record.reads, record.against);
+  if (record.reads == null) return null;
+  if (record.chore === 'check-thermometer') {
+    return probeCheck(record.reads, record.against ?? null, record.unit ?? null).ok;
+  }
+  if (record.against == null) return null;
   return Math.abs(record.reads - record.against) <= Math.max(0.2, record.against * 0.01);
 }
 
@@ -85,7 +88,10 @@ function choreDone(before: ChoreDone | undefined, record: RecordOf<'chore'>, now
   const ok = isGood(record);
   const lastGood = ok === false ? (before?.lastGood ?? null) : now;
   let doubt = before?.doubt ?? null;
+  let pastDoubts = before?.pastDoubts ?? [];
   if (ok === false && (doubt === null || doubt.until !== null)) {
+    // A second bad check does not clear what the first one had put in doubt.
+    if (doubt !== null) pastDoubts = [...pastDoubts, doubt].slice(-DOUBTS_KEPT);
     doubt = { since: before?.lastGood?.at ?? FROM_ALWAYS, until: null };
   } else if (ok === true && doubt !== null && doubt.until === null) {
     doubt = { ...doubt, until: now.at };
@@ -98,7 +104,11 @@ function choreDone(before: ChoreDone | undefined, record: RecordOf<'chore'>, now
     ok,
     lastGood,
     doubt,
+    ...(pastDoubts.length > 0 ? { pastDoubts } : {}),
   };
 }
+
+/** Longer ago than so many bad checks no pile is left that was read then. @source common practice, no source */
+const DOUBTS_KEPT = 20;
 
 const FROM_ALWAYS = '0001-01-01T00:00:00.000Z';

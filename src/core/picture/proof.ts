@@ -7,7 +7,7 @@ import { sanitising } from '../heat/sanitising.ts';
 import type { SanitisingOptions } from '../heat/stretches.ts';
 import { own } from './change.ts';
 import { settingAt } from './setting-at.ts';
-import type { Batch, Moment, Picture } from './types.ts';
+import type { Batch, Joining, Moment, Picture } from './types.ts';
 
 /** The rule set that the site goes by on a day; null where it has chosen none. */
 export function ruleSetOf(
@@ -22,13 +22,12 @@ export function ruleSetOf(
 export function sanitisingOptionsOf(picture: Picture, localDate: string): SanitisingOptions {
   const counting = settingAt(picture, 'day-count', localDate);
   const aeration = settingAt(picture, 'aeration', localDate);
-  const doubt = own(picture.chores, 'check-thermometer')?.doubt ?? null;
+  const { doubt = null, pastDoubts = [] } = own(picture.chores, 'check-thermometer') ?? {};
   return {
     counting: DAY_COUNTS.find((each: DayCount) => each === counting) ?? null,
     depthCm: depthOf(settingAt(picture, 'depth', localDate)),
     aeration: aeration === 'forced' || aeration === 'breathing' ? aeration : null,
-    doubtfulSince: doubt?.since ?? null,
-    doubtfulUntil: doubt?.until ?? null,
+    doubts: doubt ? [...pastDoubts, doubt] : pastDoubts,
   };
 }
 
@@ -54,12 +53,18 @@ function depthOf(value: unknown): DepthRange | null {
 }
 
 /**
- * Whether a batch was hot for long enough by a moment under the site's rule set; null where the site has none.
+ * Whether a batch was hot for long enough by a moment under the site's rule set, and between which readings; null
+ * where the site has none.
  * @source the citations of the rule set
- * @example provenThen(picture, batch, now) // true after three daily readings of 55 °C under 'vessel-3d'
+ * @example proofThen(picture, batch, now).provenThen // true after three daily readings of 55 °C under 'vessel-3d'
  */
-export function provenThen(picture: Picture, batch: Batch, now: Moment): boolean | null {
+export function proofThen(
+  picture: Picture,
+  batch: Batch,
+  now: Moment,
+): Pick<Joining, 'provenThen' | 'provenBy'> {
   const rule = ruleSetOf(picture, now.localDate);
-  if (!rule) return null;
-  return sanitising(batch, rule, sanitisingOptionsOf(picture, now.localDate), now).verdict === 'met';
+  if (!rule) return { provenThen: null };
+  const { verdict, provenBy } = sanitising(batch, rule, sanitisingOptionsOf(picture, now.localDate), now);
+  return verdict === 'met' ? { provenThen: true, provenBy } : { provenThen: false };
 }

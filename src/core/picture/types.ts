@@ -21,6 +21,8 @@ export type Joining = Moment & {
   litres: number | null;
   /** Whether what came in was proven hot for long enough at that moment; null where nobody can know. */
   provenThen: boolean | null;
+  /** First and last reading that this proof rests on; absent where it was kept without. */
+  provenBy?: { from: string; to: string } | null;
 };
 
 /**
@@ -148,6 +150,8 @@ export type ChoreDone = Moment & {
   lastGood: Moment | null;
   /** Readings between a good check and one that failed are in doubt, until a good one ends it. */
   doubt: { since: string; until: string | null } | null;
+  /** Doubts before that one, each ended by a good check, oldest first. */
+  pastDoubts?: { since: string; until: string | null }[];
 };
 export type OwnDuty = { entry: number; every: string | null; on: string | null; since: string };
 export type DutyNote = {

@@ -358,7 +358,7 @@ doubts-wait = { $count ->
     [one] Not counted yet.
    *[other] None of these is counted yet.
   }
-danger-if-true = If that is true it is near fire: do not open or turn it, keep people back, call the fire service.
+danger-if-true = If that is true it is near fire: DO NOT OPEN OR TURN IT. People back, fan off only if safe, call the fire service. Do not half wet it.
 
 answered-already = #{ $entry } was answered already: see #{ $by }.
 dropped = #{ $entry } dropped. It stays in the book, not counted.
@@ -636,6 +636,7 @@ band-act-today = { CAP($place) } { $celsius }: too hot. Turn it today, make it s
 band-fire-watch = { CAP($place) } { $celsius }: fire watch. Read several depths, keep water at hand, tell a coordinator.
 band-do-not-open = { CAP($place) } { $celsius }: DO NOT OPEN OR TURN IT. People back, fan off only if safe, call the fire service. Do not half wet it.
 band-act-at-once = { CAP($place) } { $celsius }: DO NOT OPEN OR TURN IT. People back, call the fire service now. Do not half wet it.
+band-smoke = { CAP($place) } smokes (#{ $entry }): DO NOT OPEN OR TURN IT. People back, fan off only if safe, call the fire service. Do not half wet it.
 heat-rise = { CAP($place) }: { $rise } over the air ({ $ambient }).
 heat-near-ambient = { CAP($place) }: { $rise } over the air ({ $ambient }), near ambient.
 heat-just-turned = { CAP($place) } { $celsius }: turned within a day, so a low says nothing yet. Read it again tomorrow.
@@ -680,6 +681,7 @@ reason-just-turned = { $celsius } ({ $localDate }): just turned, not judged
 reason-gap = no reading between { $from } and { $to }: that day proves nothing
 reason-fresh = fresh material { $localDate } (#{ $entry }): the count starts anew
 reason-joined-unproven = joined { $localDate } (#{ $entry }) with what was not proven: starts anew
+reason-proof-in-doubt = what came in { $localDate } (#{ $entry }) was proven by a probe that failed its check: starts anew
 reason-cover-unproven = covered { $localDate } with compost not shown to be proven (#{ $entry })
 reason-still-open = still taking material
 reason-aeration-unknown = nobody has said whether the pipes are blown
@@ -882,6 +884,16 @@ resolved-after = Open since { $date } (#{ $old }){ $has ->
     [yes] . Done: { $done }
    *[no] {""}
   }.
+probe-failed = Off by { $off }: the readings{ $has ->
+    [yes] {" "}since { $since }
+   *[no] {" "}so far
+  } prove nothing until a check is good. Use another one.
+probe-good = Good: within { $within } of { $against }.
+probe-good-again = Good again. What was read before stays in doubt{ $has ->
+    [yes] {" "}from { $since }
+   *[no] {""}
+  }: it proves nothing.
+probe-unclear = Not judged: in ice slush it should read { $against } (within { $within }).
 drum-interval-outside-site-rule = Every { $everyMin } is outside the site's rule ({ $low } to { $high }).
 drum-interval-outside-check-value = Every { $everyMin }: machines of one kind often run every { $low } to { $high } (common practice). Your maker's rule decides.
 drum-fan-low-in-normal-running = In normal running low is enough; high dries and cools it.
@@ -935,12 +947,13 @@ stock-days = About { $days ->
 doubt-held-pile = #{ $entry } { $place } is on hold: nothing leaves it until a coordinator allows it.
 choice-allow = allow it
 choice-not-taken = not taken
-hold-laid = { CAP($place) } is ON HOLD ({ $why }): nothing leaves it until a coordinator says so. Where it went: "can we give { $place } away?"
+hold-laid = { CAP($place) } is ON HOLD ({ $why }): nothing leaves it until a coordinator says so.
 hold-trace = { $count ->
     [0] Nothing has left { $place } in the book.
     [one] Compost left { $place } once: see who received it.
    *[other] Compost left { $place } { $count } times: see who received it.
   }
+hold-stays = Still on hold by #{ $entry }: only a coordinator can take that back.
 hold-said = a coordinator said so
 button-trace = Trace { $place }
 setting-hold = { $place } on hold: { $why }

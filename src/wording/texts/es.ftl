@@ -358,7 +358,7 @@ doubts-wait = { $count ->
     [one] Todavía no cuenta.
    *[other] Nada de esto cuenta todavía.
   }
-danger-if-true = Si es cierto, está cerca de arder: no la abran ni la volteen, aparten a la gente, llamen a los bomberos.
+danger-if-true = Si es cierto, está cerca de arder: NO LA ABRAN NI LA VOLTEEN. Gente atrás, ventilador apagado solo si es seguro, llamen a los bomberos. No la mojen a medias.
 
 answered-already = #{ $entry } ya tiene respuesta: vea #{ $by }.
 dropped = #{ $entry } descartado. Queda en la bitácora, no cuenta.
@@ -636,6 +636,7 @@ band-act-today = { CAP($place) } { $celsius }: demasiado. Voltéela hoy, hágala
 band-fire-watch = { CAP($place) } { $celsius }: vigilar fuego. Lea a varias profundidades, agua a la mano, avise a la coordinación.
 band-do-not-open = { CAP($place) } { $celsius }: NO LA ABRAN NI LA VOLTEEN. Gente atrás, ventilador apagado si es seguro, llamen a los bomberos. No la mojen a medias.
 band-act-at-once = { CAP($place) } { $celsius }: NO LA ABRAN NI LA VOLTEEN. Gente atrás, llamen a los bomberos ya. No la mojen a medias.
+band-smoke = { CAP($place) } humea (#{ $entry }): NO LA ABRAN NI LA VOLTEEN. Gente atrás, ventilador apagado solo si es seguro, llamen a los bomberos.
 heat-rise = { CAP($place) }: { $rise } sobre el aire ({ $ambient }).
 heat-near-ambient = { CAP($place) }: { $rise } sobre el aire ({ $ambient }), casi al ambiente.
 heat-just-turned = { CAP($place) } { $celsius }: volteada hace menos de un día; una lectura baja aún no dice nada. Mida mañana.
@@ -660,6 +661,7 @@ reason-just-turned = { $celsius } ({ $localDate }): recién volteada, no se juzg
 reason-gap = sin lectura entre { $from } y { $to }: ese día no prueba nada
 reason-fresh = material fresco { $localDate } (#{ $entry }): la cuenta empieza de nuevo
 reason-joined-unproven = unida { $localDate } (#{ $entry }) con lo no probado: empieza de nuevo
+reason-proof-in-doubt = lo que entró { $localDate } (#{ $entry }) lo probó una sonda que falló: empieza de nuevo
 reason-cover-unproven = cubierta { $localDate } con compost no probado (#{ $entry })
 reason-still-open = aún recibe material
 reason-aeration-unknown = nadie ha dicho si los tubos llevan soplador
@@ -862,6 +864,16 @@ resolved-after = Abierto desde { $date } (#{ $old }){ $has ->
     [yes] . Hecho: { $done }
    *[no] {""}
   }.
+probe-failed = Falla por { $off }: las lecturas{ $has ->
+    [yes] {" "}desde { $since }
+   *[no] {" "}hasta hoy
+  } no prueban nada hasta una buena prueba. Use otro.
+probe-good = Bien: a menos de { $within } de { $against }.
+probe-good-again = Bien otra vez. Lo leído antes{ $has ->
+    [yes] {" "}desde { $since }
+   *[no] {""}
+  } sigue en duda: no prueba nada.
+probe-unclear = Sin juzgar: en agua con hielo debe leer { $against } (a { $within }).
 drum-interval-outside-site-rule = Cada { $everyMin }: fuera de la regla del sitio ({ $low } a { $high }).
 drum-interval-outside-check-value = Cada { $everyMin }: máquinas de un tipo suelen girar cada { $low } a { $high } (práctica común). Decide el fabricante.
 drum-fan-low-in-normal-running = En marcha normal basta bajo; alto seca y enfría.
@@ -916,12 +928,13 @@ stock-days = Para { $days ->
 doubt-held-pile = #{ $entry } { $place } está retenida: nada sale sin que lo permita un coordinador.
 choice-allow = permitir
 choice-not-taken = no se sacó
-hold-laid = { CAP($place) } está RETENIDA ({ $why }): nada sale sin un coordinador. Adónde fue: «¿podemos regalar { $place }?»
+hold-laid = { CAP($place) } está RETENIDA ({ $why }): nada sale sin un coordinador.
 hold-trace = { $count ->
     [0] Nada ha salido de { $place } según el libro.
     [one] Salió compost de { $place } una vez: vea quién lo recibió.
    *[other] Salió compost de { $place } { $count } veces: vea quién lo recibió.
   }
+hold-stays = Sigue retenida por #{ $entry }: solo un coordinador puede deshacerlo.
 hold-said = lo dijo un coordinador
 button-trace = Rastrear { $place }
 setting-hold = { $place } retenida: { $why }

@@ -358,7 +358,7 @@ doubts-wait = { $count ->
     [one] Pas encore compté.
    *[other] Rien de cela n'est encore compté.
   }
-danger-if-true = Si c'est vrai, le feu est proche : n'ouvrez pas, ne retournez pas, éloignez le monde, appelez les pompiers.
+danger-if-true = Si c'est vrai, feu proche : N'OUVREZ PAS, NE RETOURNEZ PAS. Tous à l'écart, ventilateur coupé si sans danger, appelez les pompiers. Ne mouillez pas à moitié.
 
 answered-already = #{ $entry } a déjà sa réponse : voir #{ $by }.
 dropped = #{ $entry } laissé tomber. Reste au cahier, pas compté.
@@ -636,6 +636,7 @@ band-act-today = { CAP($place) } { $celsius } : trop chaud. Retournez aujourd'h
 band-fire-watch = { CAP($place) } { $celsius } : veille de feu. Lisez à plusieurs profondeurs, eau à portée, avertissez la coordination.
 band-do-not-open = { CAP($place) } { $celsius } : N'OUVREZ PAS, NE RETOURNEZ PAS. Tout le monde recule, ventilateur arrêté si c'est sûr, appelez les pompiers. Ne mouillez pas à moitié.
 band-act-at-once = { CAP($place) } { $celsius } : N'OUVREZ PAS, NE RETOURNEZ PAS. Tout le monde recule, appelez les pompiers maintenant. Ne mouillez pas à moitié.
+band-smoke = { CAP($place) } fume (#{ $entry }) : N'OUVREZ PAS, NE RETOURNEZ PAS. Tous à l'écart, ventilateur coupé si sans danger, appelez les pompiers.
 heat-rise = { CAP($place) } : { $rise } de plus que l'air ({ $ambient }).
 heat-near-ambient = { CAP($place) } : { $rise } de plus que l'air ({ $ambient }), près de l'ambiant.
 heat-just-turned = { CAP($place) } { $celsius } : brassé il y a moins d'un jour, une valeur basse ne dit encore rien. Relevez demain.
@@ -660,6 +661,7 @@ reason-just-turned = { $celsius } ({ $localDate }) : tout juste brassé, non jug
 reason-gap = aucun relevé entre { $from } et { $to } : ce jour ne prouve rien
 reason-fresh = matière fraîche { $localDate } (#{ $entry }) : le compte recommence
 reason-joined-unproven = réuni { $localDate } (#{ $entry }) avec du non prouvé : le compte recommence
+reason-proof-in-doubt = ce qui est venu { $localDate } (#{ $entry }) était prouvé par une sonde qui a échoué : le compte recommence
 reason-cover-unproven = couvert { $localDate } d'un compost non prouvé (#{ $entry })
 reason-still-open = il reçoit encore de la matière
 reason-aeration-unknown = personne n'a dit si les tuyaux sont soufflés
@@ -862,6 +864,16 @@ resolved-after = Ouvert depuis { $date } (#{ $old }){ $has ->
     [yes] . Fait : { $done }
    *[no] {""}
   }.
+probe-failed = Écart de { $off } : les relevés{ $has ->
+    [yes] {" "}depuis { $since }
+   *[no] {" "}jusqu'ici
+  } ne prouvent rien avant une bonne vérification. Prenez-en un autre.
+probe-good = Bon : à { $within } près de { $against }.
+probe-good-again = De nouveau bon. Les relevés d'avant{ $has ->
+    [yes] {" "}depuis { $since }
+   *[no] {""}
+  } restent douteux : ils ne prouvent rien.
+probe-unclear = Pas jugé : dans la glace fondante il doit lire { $against } (à { $within } près).
 drum-interval-outside-site-rule = Toutes les { $everyMin } : hors de la règle du site ({ $low } à { $high }).
 drum-interval-outside-check-value = Toutes les { $everyMin } : des machines d'un type tournent souvent toutes les { $low } à { $high } (usage courant). Le fabricant décide.
 drum-fan-low-in-normal-running = En marche normale, bas suffit ; haut sèche et refroidit.
@@ -916,12 +928,13 @@ stock-days = Environ { $days ->
 doubt-held-pile = #{ $entry } { $place } est bloqué : rien n'en sort sans l'accord d'un responsable.
 choice-allow = autoriser
 choice-not-taken = rien pris
-hold-laid = { CAP($place) } est BLOQUÉ ({ $why }) : rien n'en sort sans l'accord d'un responsable. Où est-il allé ? « on peut donner { $place } ? »
+hold-laid = { CAP($place) } est BLOQUÉ ({ $why }) : rien n'en sort sans l'accord d'un responsable.
 hold-trace = { $count ->
     [0] Rien n'est sorti de { $place } d'après le cahier.
     [one] Du compost est sorti une fois de { $place } : voyez qui l'a reçu.
    *[other] Du compost est sorti { $count } fois de { $place } : voyez qui l'a reçu.
   }
+hold-stays = Reste bloqué par #{ $entry } : seul un responsable peut l'annuler.
 hold-said = un responsable l'a dit
 button-trace = Suivre { $place }
 setting-hold = { $place } bloqué : { $why }

@@ -124,13 +124,18 @@ describe('what is judged', () => {
 
   it('puts readings since the last good check of the probe in doubt', () => {
     const batch = batchOf({ readings: daily([58, 58, 58]) });
-    const doubtfulSince = momentAt(0.5, 0).at;
-    const answer = sanitising(batch, 'vessel-3d', { doubtfulSince }, nowAt(2));
+    const since = momentAt(0.5, 0).at;
+    const answer = sanitising(batch, 'vessel-3d', { doubts: [{ since, until: null }] }, nowAt(2));
     expect(answer.verdict).toBe('not-yet');
     expect(codes(answer.reasons)).toContain('in-doubt');
-    const mended = { doubtfulSince: momentAt(-3, 0).at, doubtfulUntil: momentAt(-0.5, 0).at };
+    const mended = { doubts: [{ since: momentAt(-3, 0).at, until: momentAt(-0.5, 0).at }] };
     expect(sanitising(batch, 'vessel-3d', mended, nowAt(2)).verdict).toBe('met');
-    const all = sanitising(batch, 'vessel-3d', { doubtfulSince: momentAt(-1, 0).at }, nowAt(2));
+    const all = sanitising(
+      batch,
+      'vessel-3d',
+      { doubts: [{ since: momentAt(-1, 0).at, until: null }] },
+      nowAt(2),
+    );
     expect(all.verdict).toBe('cannot-show');
   });
 });
