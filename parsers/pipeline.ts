@@ -9,11 +9,13 @@ import { dutyIn } from './grammar/duty.ts';
 import type { Vocabulary } from './lexicon.ts';
 import { readPageAddress } from './page-address.ts';
 import { approximations, corrections, places, units, wordNumbers } from './prepare/index.ts';
+import { putOff } from './put-off.ts';
 import type { Carry, Item } from './reading.ts';
 import { datesIn, plainAt, type SaidDate } from './said-dates.ts';
 import { readSentence } from './sentences.ts';
 import { settingFrom } from './setting-from.ts';
 import { readEnded, readMixTest, readShort } from './short-asks.ts';
+import { siteDuties } from './site-duties.ts';
 import { asksForToday, dateAtHead, dateOf, edges, sentencesOf, sourceHeading } from './stretches.ts';
 import { type Plain, plain, sliceOf } from './text.ts';
 import { scan, understand } from './tokens.ts';
@@ -182,7 +184,8 @@ function commands(message: Plain, vocabulary: Vocabulary): boolean {
 
 /** A message that is one short question or command as a whole, or says what ended a problem and what was done. */
 function readWhole(message: Plain, context: ReadContext, vocabulary: Vocabulary): ParsedMessage | null {
-  const short = readShort(message, context, vocabulary);
+  const duties = siteDuties(message, context);
+  const short = duties ? { requests: duties, records: [] } : readShort(message, context, vocabulary);
   if (short) {
     return {
       ...emptyMessage(),
@@ -195,6 +198,8 @@ function readWhole(message: Plain, context: ReadContext, vocabulary: Vocabulary)
   if (dated) return dated;
   const tested = readMixTest(message, context, (piece) => readMessage(piece, context));
   if (tested) return tested;
+  const later = putOff(message, (piece) => readMessage(piece, context));
+  if (later) return later;
   if ((context.book?.openProblems.length ?? 0) === 0) return null;
   const ended = readEnded(message, (piece) => readMessage(piece, context));
   return ended;

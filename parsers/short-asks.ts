@@ -61,6 +61,13 @@ const HOLD = [
   `(?:bloquea|bloquear|reten|retener) ${PILE}(?: ?[:,-] ?(?<why>.+))?`,
 ].map(whole);
 
+/** The site is open again before a closure was to end. */
+const OPEN_AGAIN = [
+  `(?:we are |we re |we're |site |the site is )?(?:open|opened|back open) again|(?:we |site )?(?:re-?opened|re-?open)|we are back|we're back`,
+  `(?:on est |nous sommes |le site est |site )?(?:de nouveau ouverts?|ouverts? de nouveau|ouverts? a nouveau|rouverts?|reouverts?)|on (?:a )?(?:rouvert|rouvre)|reouverture`,
+  `(?:estamos |el sitio esta |sitio )?(?:abiertos? (?:otra vez|de nuevo)|de nuevo abiertos?)|(?:ya )?reabri(?:mos|o)|ya abrimos(?: otra vez| de nuevo)?|reapertura`,
+].map((pattern) => new RegExp(`^(?:${pattern})(?: today| aujourd'hui| hoy)?$`));
+
 const LIFT = [
   `(?:lift|release|remove|end|take off) (?:the )?hold (?:on|of|from) ${PILE}`,
   `(?:set )?hold ${PILE} off`,
@@ -111,6 +118,7 @@ export function readShort(message: Plain, context: ReadContext, vocabulary: Voca
     return { requests: [], records: [record] };
   }
   if (asked) return null;
+  if (OPEN_AGAIN.some((pattern) => pattern.test(bare))) return ask({ request: 'closed', open: true });
   const density = readDensity(bare, context);
   if (density) return { requests: [], records: [{ ...density, said: message.original.trim() }] };
   const figure = readMaterialFigure(bare, vocabulary);

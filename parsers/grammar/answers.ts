@@ -42,6 +42,14 @@ export function answerIn(message: Plain, tokens: readonly Tok[], context: ReadCo
   if (!slots || slots.dates.length > 0) return null;
   const n = slots.nums.length === 1 ? slots.nums[0]!.n! : null;
   if (slots.nums.length > 1) return null;
+  // `done 3` speaks of the list of jobs, whatever was asked last.
+  if (
+    n &&
+    told.some((tok) => tok.senses.some((s) => s.cls === 'req') && !/^(?:number|numero|no)\b/.test(tok.s))
+  )
+    return null;
+  // `chips 12` is a load, not how warm the air is or what an empty cart weighs.
+  if (question.about !== 'doubt' && slots.get('material').length > 0) return null;
   if (question.about === 'tare')
     return n && n.value > 0 && (n.unit === null || isMassUnit(n.unit)) && placesOf(slots).length === 0
       ? to(typed)

@@ -3,6 +3,10 @@ import { type Reader, take } from '../reading.ts';
 import { sense } from '../tokens.ts';
 import { ask, beside } from './asking.ts';
 
+/** Words that speak of a list of jobs when a number stands behind them. */
+const PLAINLY =
+  /^(?:done|claim|release|postpone|i'?ll (?:do|take)|fait|je prends|je rends|reporte|hecho|yo (?:tomo|hago)|devuelvo|aplaza)$/;
+
 /** Jobs of the list done, taken, handed back or put off: `done 2`, `I'll take 3`, `postpone sweep`. */
 export const jobs: Reader = {
   rule: 'request jobs',
@@ -36,7 +40,9 @@ export const jobs: Reader = {
       const book = scope.context.book;
       const numbers = items.filter((item) => typeof item === 'number');
       if (book && numbers.some((n) => (n as number) > Math.max(book.listed.length, 0))) {
-        if (numbers.length === items.length && book.listed.length === 0) return null;
+        // No list was shown yet: only what is plainly about one is answered, `my niece did 2` is talk.
+        const plainly = tokens.length <= 4 && PLAINLY.test(tokens[0]!.s);
+        if (numbers.length === items.length && book.listed.length === 0 && !plainly) return null;
       }
       const until = slots.dates[0]?.date?.ahead ?? slots.dates[0]?.date?.when;
       return ask({ request: name, items, ...(until && !numbered && name === 'postpone' && { to: until }) });

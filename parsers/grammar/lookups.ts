@@ -1,5 +1,6 @@
 // What is looked up: an entry, what may go in, what happened since, room, where a pile came from.
 import { placesOf, type Reader, take } from '../reading.ts';
+import type { SaidDate } from '../said-dates.ts';
 import { sense, type Tok } from '../tokens.ts';
 import { ask, asks, beside } from './asking.ts';
 
@@ -78,7 +79,9 @@ export const lookups: Reader = {
           slots.dates.length > 0 ||
           tokens.some((tok) => asks(tok, 'handover') && HANDED.test(tok.s)))
       ) {
-        const from = slots.dates[0]?.date?.when;
+        const date = slots.dates[0]?.date;
+        // On a Friday, `since friday` is the whole week back, not this morning.
+        const from = date?.when ?? [...((date?.span as SaidDate | undefined)?.choices ?? [])].sort()[0];
         return ask({ request: 'handover', ...(from && { from }) });
       }
     }

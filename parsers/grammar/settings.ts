@@ -345,8 +345,9 @@ export const closed: Reader = {
     );
     if (!slots || scope.asked || slots.dates.length === 0 || slots.dates.length > 2) return null;
     const [from, to] = slots.dates.map((tok) => (tok.date!.ahead ?? tok.date!.when)?.slice(0, 10));
-    const untilOnly =
-      slots.dates.length === 1 && slots.get('until').length > 0 && slots.get('since').length === 0;
+    const until =
+      slots.get('until').length > 0 || /^(?:until|till|til|through|thru|jusqu|hasta)/.test(slots.dates[0]!.s);
+    const untilOnly = slots.dates.length === 1 && until && slots.get('since').length === 0;
     return [
       {
         request: bare({

@@ -2,6 +2,7 @@ import { type Estimate, settingAt } from '#core';
 import type { BookKind, BookRecordOf, Entry } from '#records';
 import type { Draft } from './draft.ts';
 import { weighed } from './nets.ts';
+import { oftenSay } from './often.ts';
 import { type Arg, type Say, say } from './say.ts';
 
 type LineOf<K extends BookKind> = (
@@ -265,7 +266,7 @@ const LINES: { [K in BookKind]: LineOf<K> } = {
     say(r.removed ? 'line-duty-removed' : 'line-duty', {
       entry,
       name: { text: r.name },
-      every: { text: r.every ?? r.on ?? '' },
+      every: { say: oftenSay(r) },
     }),
   ],
   'duty-note': (r, { entry }) => [

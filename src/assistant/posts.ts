@@ -4,7 +4,7 @@ import { fansOff, stopsToCall } from './matters/drum.ts';
 import { pictureOf } from './pictures-of/drawing.ts';
 import { weekDrawing } from './pictures-of/week.ts';
 import type { Book, Manner, OutgoingRow, PictureSpec, PostAbout, Words } from './ports.ts';
-import { morningLines } from './requests/today.ts';
+import { listedIn, morningLines } from './requests/today.ts';
 import { weekLines } from './requests/totals.ts';
 import { type Line, say } from './say.ts';
 import { type Settings, settingsOf } from './settings-of.ts';
@@ -130,12 +130,15 @@ function postMorning(parts: Parts, settings: Settings, date: string): OutgoingRo
   if (parts.book.memo<string>(parts.siteId, key) === date) return [];
   parts.book.setMemo(parts.siteId, key, date);
   const manner = mannerOf(settings, parts);
-  const lines = morningLines(parts.picture, {
+  const { lines, keys } = morningLines(parts.picture, {
     now: parts.now,
     today: manner.today,
     book: parts.book,
   });
-  return lines.length === 0 ? [] : putOut(parts, manner, 'morning', lines, null);
+  if (lines.length === 0) return [];
+  // `done 2` speaks of the list that the chat saw last, and that is this one now.
+  for (const home of parts.homes) listedIn(parts.book, parts.siteId, home.chat, keys);
+  return putOut(parts, manner, 'morning', lines, null);
 }
 
 const mannerOf = (settings: Settings, parts: Parts): Manner => ({

@@ -203,7 +203,7 @@ export const asking: Words = {
     'closed|were closed|we are closed|site closed|closed from|closing|shut from|holiday from|we re closed|site is closed|site will be closed|will be closed|site shut|shutdown from|closed for|closed on|shutting down|closed until|closing from|well be closed|the site is closed|no pickup|closing for|were shut',
   until: 'until|till|to|through|thru|til',
   'req:duty':
-    'new duty|add duty|add a duty|new job|add job|remind us|remind us to|every week|every day|duty|add a job|new chore|add chore|add a chore|add task|new task|reminder to|weekly duty|daily duty|monthly duty|new weekly duty|new weekly job|new daily job|add a weekly job|add a weekly duty|add a task|remind me to|remind everyone to|set a reminder to|set a reminder|please remind us to',
+    'new duty|add duty|add a duty|new job|add job|remind us|remind us to|duty|add a job|new chore|add chore|add a chore|add task|new task|reminder to|weekly duty|daily duty|monthly duty|new weekly duty|new weekly job|new daily job|add a weekly job|add a weekly duty|add a task|remind me to|remind everyone to|set a reminder to|set a reminder|please remind us to',
   'set:units': 'units|unit',
   'set:target':
     'target|goal|yearly target|annual target|target for the year|year target|annual goal|yearly goal|target this year',

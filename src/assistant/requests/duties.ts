@@ -1,7 +1,8 @@
-import type { Duty } from '#core';
+import { type Duty, parseSchedule } from '#core';
 import { CHORES, type FieldRecord, type Request } from '#records';
 import { writeAndSay } from '../decide.ts';
 import type { Draft } from '../draft.ts';
+import { oftenSay } from '../often.ts';
 import { say } from '../say.ts';
 import { dutySay, jobsOf } from './today.ts';
 
@@ -112,14 +113,13 @@ function recordOf(duty: Duty): FieldRecord | null {
 /** A duty of the site's own: made, changed, removed, listed. */
 function ownDuty(draft: Draft, request: Request): void {
   const own = draft.picture().ownDuties;
-  const name = request.name ?? '';
+  const asked = request.name ?? '';
+  const name = Object.keys(own).find((each) => each.toLowerCase() === asked.toLowerCase()) ?? asked;
   if (!name) {
     const names = Object.entries(own);
     if (names.length === 0) draft.lines.push(say('own-none'));
     for (const [each, duty] of names) {
-      draft.lines.push(
-        say('own-line', { name: { text: each }, every: { text: duty.every ?? duty.on ?? '' } }),
-      );
+      draft.lines.push(say('own-line', { name: { text: each }, every: { say: oftenSay(duty) } }));
     }
     return;
   }
@@ -130,5 +130,10 @@ function ownDuty(draft: Draft, request: Request): void {
   }
   const every = typeof request.every === 'string' ? request.every : null;
   const on = typeof request.on === 'string' ? request.on : null;
+  // What never comes round would never be asked for: it is asked about instead of stored.
+  if (!remove && parseSchedule(every ?? on ?? '') === null) {
+    draft.lines.push(say('duty-how-often', { name: { text: name } }));
+    return;
+  }
   writeAndSay(draft, [{ kind: 'duty', name, every, on, ...(remove ? { removed: true } : {}) }]);
 }

@@ -19,29 +19,32 @@ export function jobsOf(picture: Picture, now: string, today: string): { open: Du
 /** `today`: what needs doing, why, by when, who has it, and how to log it. */
 export function today(draft: Draft): void {
   const { open, heldBack } = jobsOf(draft.picture(), draft.now, draft.today);
-  draft.book.setMemo(
-    draft.siteId,
-    `listed:${draft.incoming.chat}`,
-    open.slice(0, SHOWN).map((duty) => duty.key),
-  );
+  listedIn(draft.book, draft.siteId, draft.incoming.chat, shownKeys(open));
   const doubts = open.slice(0, SHOWN).flatMap(({ key }) => /^doubt:(\d+)$/.exec(key)?.[1] ?? []);
   rememberDoubts(draft, doubts.map(Number));
   draft.lines.push(...jobLines(open, heldBack, draft.today, namesOf(draft.book)));
 }
+
+const shownKeys = (open: readonly Duty[]): string[] => open.slice(0, SHOWN).map((duty) => duty.key);
+
+/** Remembers which jobs a chat was shown under which number. */
+export const listedIn = (book: Book, siteId: number, chat: string, keys: string[]): void =>
+  book.setMemo(siteId, `listed:${chat}`, keys);
 
 const namesOf =
   (book: Book) =>
   (person: number): string =>
     book.personById(person)?.name ?? '';
 
-/** The morning line: only where something is due. */
+/** The morning line, with the jobs that it numbers: only where something is due. */
 export function morningLines(
   picture: Picture,
   { now, today: date, book }: { now: string; today: string; book: Book },
-): Line[] {
+): { lines: Line[]; keys: string[] } {
   const { open, heldBack } = jobsOf(picture, now, date);
   const due = open.filter((duty) => duty.by <= date);
-  return due.length === 0 ? [] : jobLines(due, heldBack, date, namesOf(book));
+  if (due.length === 0) return { lines: [], keys: [] };
+  return { lines: jobLines(due, heldBack, date, namesOf(book)), keys: shownKeys(due) };
 }
 
 function jobLines(

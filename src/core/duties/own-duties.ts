@@ -23,7 +23,7 @@ export const ownDuties: DutyRule = {
           args: { name: { text: name } },
           why: lastDone
             ? { code: 'own-last-done', args: { date: { date: lastDone } } }
-            : { code: 'own-never-done', args: { date: { date: duty.since } } },
+            : { code: 'own-never-done', args: { date: { date: by } } },
           by,
           risk: 2,
           log: { code: 'own-done', args: { name: { text: name } } },

@@ -4,11 +4,18 @@ import { addDays, addMonths, daysBetween, WEEKDAYS, weekdayOf, yearSpan } from '
 /** How often a duty of the site's own comes round, as data. */
 export type Schedule =
   | { every: 'weekday'; on: Weekday[] }
+  /** `every other friday`: counted in weeks from the one on or after the day on which it was made. */
+  | { every: 'weeks'; weeks: number; on: Weekday }
   | { every: 'days'; days: number }
   | { every: 'months'; months: number }
   | { every: 'month'; day: number }
+  /** The first to fourth of a weekday in a month, or the last. */
+  | { every: 'month'; nth: Nth; on: Weekday }
   | { every: 'year'; month: number; day: number }
   | { once: string };
+
+const NTHS = ['first', 'second', 'third', 'fourth', 'last'] as const;
+export type Nth = (typeof NTHS)[number];
 
 const MONTHS = [
   'january',
@@ -73,12 +80,29 @@ export function parseSchedule(said: string): Schedule | null {
     .replace(/^(every|each|on)\s+/, '')
     .replace(/^the\s+/, '');
   if (Object.hasOwn(WORDS, text)) return WORDS[text]!;
-  return weekdays(text) ?? interval(text) ?? dayOfMonth(text) ?? date(text);
+  return (
+    weekdays(text) ?? otherWeek(text) ?? interval(text) ?? nthOfMonth(text) ?? dayOfMonth(text) ?? date(text)
+  );
+}
+
+const weekdayNamed = (text: string): Weekday | undefined =>
+  WEEKDAYS.find((day) => day === text || day === text.replace(/s$/, ''));
+
+function otherWeek(text: string): Schedule | null {
+  const found = text.match(/^(?:other|second) ([a-z]+)$/);
+  const on = found ? weekdayNamed(found[1]!) : undefined;
+  return on ? { every: 'weeks', weeks: 2, on } : null;
+}
+
+function nthOfMonth(text: string): Schedule | null {
+  const found = text.match(/^(first|second|third|fourth|last) ([a-z]+) of (?:the|each|every) month$/);
+  const on = found ? weekdayNamed(found[2]!) : undefined;
+  return on ? { every: 'month', nth: found![1] as Nth, on } : null;
 }
 
 function weekdays(text: string): Schedule | null {
   const names = text.split(/\s*(?:,|&|\band\b|\s)\s*/).filter(Boolean);
-  const on = names.map((name) => WEEKDAYS.find((day) => day === name || day === name.replace(/s$/, '')));
+  const on = names.map(weekdayNamed);
   if (names.length === 0 || on.some((day) => day === undefined)) return null;
   return { every: 'weekday', on: [...new Set(on as Weekday[])] };
 }
@@ -167,9 +191,16 @@ function latestBy(
       }
       return null;
     }
+    case 'weeks': {
+      let first = since;
+      while (weekdayOf(first) !== schedule.on) first = addDays(first, 1);
+      const every = schedule.weeks * 7;
+      const gone = Math.floor(daysBetween(first, localDate) / every);
+      return gone < 0 ? null : addDays(first, gone * every);
+    }
     case 'month': {
-      const thisMonth = onDay(localDate, schedule.day);
-      return thisMonth <= localDate ? thisMonth : onDay(addMonths(onDay(localDate, 1), -1), schedule.day);
+      const thisMonth = inMonth(localDate, schedule);
+      return thisMonth <= localDate ? thisMonth : inMonth(addMonths(onDay(localDate, 1), -1), schedule);
     }
     case 'year': {
       const start = yearSpan(localDate, schedule.month).from;
@@ -177,6 +208,16 @@ function latestBy(
       return inYear <= localDate ? inYear : onDay(addMonths(start, -12), schedule.day);
     }
   }
+}
+
+/** The date in the month that a date lies in, by its number or by its weekday. */
+function inMonth(localDate: string, schedule: Extract<Schedule, { every: 'month' }>): string {
+  if ('day' in schedule) return onDay(localDate, schedule.day);
+  const { nth, on } = schedule;
+  let date = onDay(localDate, nth === 'last' ? 31 : NTHS.indexOf(nth) * 7 + 1);
+  // The nth of a weekday is the first one on or after the day (n − 1) weeks in; the last looks back from the end.
+  while (weekdayOf(date) !== on) date = addDays(date, nth === 'last' ? -1 : 1);
+  return date;
 }
 
 /** A day of the month that a date lies in; its last where it has no such day. */

@@ -1123,7 +1123,7 @@ why-from-site-file = not weighed since { $date }
 why-runs-out = runs out { $date }
 why-ran-out = ran out { $date }
 why-own-last-done = last done { $date }
-why-own-never-done = not done yet
+why-own-never-done = due { $date }, not done yet
 why-nothing-missing = nothing is missing on the book; look at it, then say so
 why-results-missing = { $count } laboratory results are missing, all else is there
 why-sampled = sampled { $date }, no results yet
@@ -1165,6 +1165,50 @@ duty-noted-until = #{ $entry } Put off till { $until }: { $duty }
 duty-noted-done = #{ $entry } Done: { $duty }
 own-none = No duties of your own yet: "every friday: check extinguishers".
 own-line = { $name }: { $every }
+weekday-full-monday = Monday
+weekday-full-tuesday = Tuesday
+weekday-full-wednesday = Wednesday
+weekday-full-thursday = Thursday
+weekday-full-friday = Friday
+weekday-full-saturday = Saturday
+weekday-full-sunday = Sunday
+nth-first = first
+nth-second = second
+nth-third = third
+nth-fourth = fourth
+nth-last = last
+often-as-said = { $said }
+often-once = on { $date }
+often-workdays = every weekday
+often-weekends = every weekend
+often-weekday = every { $days }
+often-other-weekday = every other { $day }
+often-days = { $count ->
+    [one] every day
+   *[other] every { $count } days
+  }
+often-weeks = { $count ->
+    [one] every week
+   *[other] every { $count } weeks
+  }
+often-months = { $count ->
+    [one] every month
+   *[other] every { $count } months
+  }
+often-years = { $count ->
+    [one] every year
+   *[other] every { $count } years
+  }
+often-month-day = on day { $day } of the month
+often-month-end = on the last day of the month
+often-month-nth = on the { $nth } { $day } of the month
+often-year = on { $date } each year
+often-day = { $day }
+often-and = { $first } and { $rest }
+often-comma = { $first }, { $rest }
+duty-how-often = How often? Nothing stored yet: "every friday: { $name }", "every 2 weeks: { $name }", "on 1 march: { $name }".
+closed-not = The site is not closed.
+closed-open = #{ $entry } Open again from today.
 closed-when = Closed until when? "closed till 2 jan"
 closed-noted = #{ $entry } Closed { $from } to { $to }. What can wait stands down; hot piles and open problems stay.
 handover-head = { $count ->

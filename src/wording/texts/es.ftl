@@ -1123,7 +1123,7 @@ why-from-site-file = sin pesar desde { $date }
 why-runs-out = vence { $date }
 why-ran-out = venció { $date }
 why-own-last-done = se hizo { $date }
-why-own-never-done = sin hacer todavía
+why-own-never-done = tocaba { $date }, sin hacer todavía
 why-nothing-missing = no falta nada en el registro; mírela y dígalo
 why-results-missing = faltan { $count } resultados de laboratorio, lo demás está
 why-sampled = muestra de { $date }, sin resultados todavía
@@ -1165,6 +1165,50 @@ duty-noted-until = #{ $entry } Aplazada hasta { $until }: { $duty }
 duty-noted-done = #{ $entry } Hecho: { $duty }
 own-none = Todavía no hay tareas propias: "cada viernes: revisar extintores".
 own-line = { $name }: { $every }
+weekday-full-monday = lunes
+weekday-full-tuesday = martes
+weekday-full-wednesday = miércoles
+weekday-full-thursday = jueves
+weekday-full-friday = viernes
+weekday-full-saturday = sábado
+weekday-full-sunday = domingo
+nth-first = primer
+nth-second = segundo
+nth-third = tercer
+nth-fourth = cuarto
+nth-last = último
+often-as-said = { $said }
+often-once = { $date }
+often-workdays = cada día hábil
+often-weekends = cada fin de semana
+often-weekday = cada { $days }
+often-other-weekday = un { $day } sí y otro no
+often-days = { $count ->
+    [one] cada día
+   *[other] cada { $count } días
+  }
+often-weeks = { $count ->
+    [one] cada semana
+   *[other] cada { $count } semanas
+  }
+often-months = { $count ->
+    [one] cada mes
+   *[other] cada { $count } meses
+  }
+often-years = { $count ->
+    [one] cada año
+   *[other] cada { $count } años
+  }
+often-month-day = el día { $day } del mes
+often-month-end = el último día del mes
+often-month-nth = el { $nth } { $day } del mes
+often-year = el { $date } cada año
+often-day = { $day }
+often-and = { $first } y { $rest }
+often-comma = { $first }, { $rest }
+duty-how-often = ¿Cada cuánto? Todavía nada anotado: "cada viernes: { $name }", "cada 2 semanas: { $name }", "el 1 de marzo: { $name }".
+closed-not = El sitio no está cerrado.
+closed-open = #{ $entry } Abierto otra vez desde hoy.
 closed-when = ¿Cerrado hasta cuándo? "cerrado hasta el 2 de enero"
 closed-noted = #{ $entry } Cerrado { $from } a { $to }. Lo que puede esperar espera; pilas calientes y problemas siguen.
 handover-head = { $count ->

@@ -1123,7 +1123,7 @@ why-from-site-file = pas pesé depuis { $date }
 why-runs-out = expire { $date }
 why-ran-out = expiré { $date }
 why-own-last-done = fait la dernière fois { $date }
-why-own-never-done = pas encore fait
+why-own-never-done = prévu { $date }, pas encore fait
 why-nothing-missing = plus rien ne manque au registre ; allez voir, puis dites-le
 why-results-missing = il manque { $count } résultats de labo, tout le reste y est
 why-sampled = échantillon du { $date }, pas encore de résultat
@@ -1165,6 +1165,50 @@ duty-noted-until = #{ $entry } Remis à { $until } : { $duty }
 duty-noted-done = #{ $entry } Fait : { $duty }
 own-none = Pas encore de tâche à vous : « chaque vendredi : vérifier les extincteurs ».
 own-line = { $name } : { $every }
+weekday-full-monday = lundi
+weekday-full-tuesday = mardi
+weekday-full-wednesday = mercredi
+weekday-full-thursday = jeudi
+weekday-full-friday = vendredi
+weekday-full-saturday = samedi
+weekday-full-sunday = dimanche
+nth-first = premier
+nth-second = deuxième
+nth-third = troisième
+nth-fourth = quatrième
+nth-last = dernier
+often-as-said = { $said }
+often-once = { $date }
+often-workdays = chaque jour ouvrable
+often-weekends = chaque fin de semaine
+often-weekday = chaque { $days }
+often-other-weekday = un { $day } sur deux
+often-days = { $count ->
+    [one] chaque jour
+   *[other] tous les { $count } jours
+  }
+often-weeks = { $count ->
+    [one] chaque semaine
+   *[other] toutes les { $count } semaines
+  }
+often-months = { $count ->
+    [one] chaque mois
+   *[other] tous les { $count } mois
+  }
+often-years = { $count ->
+    [one] chaque année
+   *[other] tous les { $count } ans
+  }
+often-month-day = le { $day } du mois
+often-month-end = le dernier jour du mois
+often-month-nth = le { $nth } { $day } du mois
+often-year = le { $date } chaque année
+often-day = { $day }
+often-and = { $first } et { $rest }
+often-comma = { $first }, { $rest }
+duty-how-often = Tous les combien ? Rien de noté encore : « chaque vendredi : { $name } », « toutes les 2 semaines : { $name } », « le 1er mars : { $name } ».
+closed-not = Le site n'est pas fermé.
+closed-open = #{ $entry } De nouveau ouvert dès aujourd'hui.
 closed-when = Fermé jusqu'à quand ? « fermé jusqu'au 2 janvier »
 closed-noted = #{ $entry } Fermé { $from } à { $to }. Ce qui peut attendre attend ; tas chauds et problèmes ouverts restent.
 handover-head = { $count ->
