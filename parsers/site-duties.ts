@@ -37,6 +37,10 @@ const LIST = new RegExp(
 const CHANGE =
   /^(?:change|move|set|make|update|changer?|change[rz]?|deplace[rz]?|mets|cambia[r]?|mueve|pasa[r]?|pon) (?:the |la |le |el |l')?(?:duty |tache |tarea )?(?<rest>.+)$/;
 
+/** Without one of these a message says nothing of how often. */
+const EVER =
+  /\b(?:every|each|chaque|tou(?:s|tes) les|cada|tod[oa]s l[oa]s|once|une fois|una vez|on|le|les|el|los|sur deux|en semaine|[a-z]+ly|hebdo\w*|mensuel\w*|annuel\w*|quotid\w*|semanal\w*|mensual\w*|anual\w*|diari[oa]|quincenal)\b/;
+
 const asRequest = (name: string, often: Often | null, more: Record<string, unknown> = {}): Request => ({
   request: 'duty',
   name,
@@ -106,7 +110,7 @@ function inLine(line: Plain, context: ReadContext): Request | null {
 
   const change = CHANGE.exec(text);
   const rest = change ? text.length - change.groups!.rest!.length : 0;
-  const last = oftenLast(text.slice(rest));
+  const last = own.size > 0 && EVER.test(text) ? oftenLast(text.slice(rest)) : null;
   if (last && last.start > 0) {
     const head = slice(rest, rest + last.start).replace(/\s(?:to|a|au|en|pour|para)$/i, '');
     const name = own.get(folded(head));
