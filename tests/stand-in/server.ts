@@ -98,7 +98,11 @@ export const startStandIn = async (options: { canReadAll?: boolean; firstUpdateI
       const often = setInterval(look, 20);
       const late = setTimeout(() => {
         stop();
-        fail(new Error(`never: ${what}; sent so far: ${JSON.stringify(world.sent.map((one) => one.text))}`));
+        fail(
+          new Error(
+            `never: ${what}; sent so far: ${JSON.stringify(world.sent.map((one) => one.text).slice(-30))}`,
+          ),
+        );
       }, withinMs);
       const stop = (): void => {
         clearInterval(often);

@@ -59,8 +59,10 @@ export function drumNow(drum: DrumPicture, at: string, rules: DrumRules = {}): D
       ? { typical: rules.shrinkPerDay, low: rules.shrinkPerDay, high: rules.shrinkPerDay }
       : SHRINK_PER_DAY;
   const loads = inOrder(drum.loads).filter((load) => load.at <= at);
-  const inside = loads.map((load) => insideOf(load, drum, at, shrink.typical));
-  const litresNow = (perDay: number) => blendLitres(loads, at, perDay);
+  const warmest = warmestSince(drum, at);
+  const inside = loads.map((load) => insideOf(load, warmest, at, shrink.typical));
+  const sized = asSized(loads, at);
+  const litresNow = (perDay: number) => blendedLitres(sized, perDay);
   const { litres, byLevel, unbooked } = levelled(drum, loads, at, shrink, litresNow);
   const volume = drum.litres;
   const fillPct =
@@ -109,10 +111,26 @@ export function drumNow(drum: DrumPicture, at: string, rules: DrumRules = {}): D
   };
 }
 
-function insideOf(load: DrumLoad, drum: DrumPicture, at: string, perDay: number): LoadInside {
+/** The highest of the lowest readings since an instant, null with none. Readings are walked once, not for each load. */
+function warmestSince(drum: DrumPicture, at: string): (from: string) => number | null {
+  const readings = drum.readings
+    .filter((reading) => reading.at <= at)
+    .sort((a, b) => (a.at < b.at ? 1 : a.at > b.at ? -1 : 0));
+  const upTo: { at: string; celsius: number }[] = [];
+  for (const reading of readings) {
+    const celsius = Math.max(Math.min(...reading.celsius), upTo.at(-1)?.celsius ?? Number.NEGATIVE_INFINITY);
+    upTo.push({ at: reading.at, celsius });
+  }
+  return (from) => upTo.findLast((each) => each.at >= from)?.celsius ?? null;
+}
+
+function insideOf(
+  load: DrumLoad,
+  warmest: (from: string) => number | null,
+  at: string,
+  perDay: number,
+): LoadInside {
   const days = daysFrom(load.at, at);
-  const since = drum.readings.filter((reading) => reading.at >= load.at && reading.at <= at);
-  const lowest = since.map((reading) => Math.min(...reading.celsius));
   return {
     entry: load.entry,
     material: load.material,
@@ -121,22 +139,50 @@ function insideOf(load: DrumLoad, drum: DrumPicture, at: string, perDay: number)
     kgNow: load.kg * leftAfter(days, perDay),
     days,
     estimated: load.estimated,
-    warmestCelsius: lowest.length > 0 ? Math.max(...lowest) : null,
+    warmestCelsius: warmest(load.at),
   };
 }
 
 function blendLitres(loads: DrumLoad[], at: string, perDay: number): number {
+  return blendedLitres(asSized(loads, at), perDay);
+}
+
+/** A load's material as the table of densities knows it, what it weighed and took up, and how long it has been in. */
+type Sized = { material: string; kg: number; litres: number; days: number };
+
+const asSized = (loads: readonly DrumLoad[], at: string): Sized[] =>
+  loads.map((load) => ({
+    // What no table knows takes up the room that it has, or that of scraps.
+    material: ingredientFor(load.material) ? load.material : 'food-scraps',
+    kg: load.kg,
+    litres: loadLitres(load),
+    days: daysFrom(load.at, at),
+  }));
+
+function blendedLitres(sized: readonly Sized[], perDay: number): number {
   return mixOf(
-    loads.map((load) => {
-      const left = leftAfter(daysFrom(load.at, at), perDay);
-      return {
-        // What no table knows takes up the room that it has, or that of scraps.
-        material: ingredientFor(load.material) ? load.material : 'food-scraps',
-        kg: load.kg * left,
-        litres: loadLitres(load) * left,
-      };
-    }),
+    together(
+      sized.map(({ material, kg, litres, days }) => {
+        const left = leftAfter(days, perDay);
+        return { material, kg: kg * left, litres: litres * left };
+      }),
+    ),
   ).litres;
+}
+
+/** A month of loads as one part for each material: a mix takes them together all the same. */
+function together(
+  parts: readonly { material: string; kg: number; litres: number }[],
+): { material: string; kg: number; litres: number }[] {
+  const sums = new Map<string, { material: string; kg: number; litres: number }>();
+  for (const { material, kg, litres } of parts) {
+    const sum = sums.get(material);
+    if (sum) {
+      sum.kg += kg;
+      sum.litres += litres;
+    } else sums.set(material, { material, kg, litres });
+  }
+  return [...sums.values()];
 }
 
 const LEVEL_ERROR = 0.1;
@@ -150,7 +196,9 @@ function levelled(
 ): { litres: Spread; byLevel: boolean; unbooked: boolean } {
   const { level, litres: volume } = drum;
   if (level === null || volume === null || level.at > at) {
-    const spreadOfLoads = mixOf(loads.map((load) => ({ material: load.material, kg: load.kg }))).bulkKgPerM3;
+    // Without the litres that were measured: how far the densities of the tables lie apart.
+    const byKind = together(loads.map(({ material, kg }) => ({ material, kg, litres: 0 })));
+    const spreadOfLoads = mixOf(byKind.map(({ material, kg }) => ({ material, kg }))).bulkKgPerM3;
     const blend = propagate([shrink], ([perDay]) => litresNow(perDay!));
     if (!spreadOfLoads || spreadOfLoads.typical === 0)
       return { litres: blend, byLevel: false, unbooked: false };
@@ -172,9 +220,10 @@ function levelled(
     low: Math.max(0, level.fraction - LEVEL_ERROR),
     high: Math.min(1, level.fraction + LEVEL_ERROR),
   };
+  const sized = asSized(later, at);
   const litres = propagate([seen, shrink], ([fraction, perDay]) => {
     const old = fraction! * volume * leftAfter(daysFrom(level.at, at), perDay!);
-    return Math.max(0, old + blendLitres(later, at, perDay!) - outLitres);
+    return Math.max(0, old + blendedLitres(sized, perDay!) - outLitres);
   });
   const unbooked = litresUnbooked(drum, loads, at, shrink.typical) > 0;
   return { litres: { ...litres, low: Math.max(0, litres.low) }, byLevel: true, unbooked };

@@ -3,7 +3,7 @@ import type { Batch, Moment, PileReading } from '../picture/types.ts';
 import { type AmbientReading, ambientMean } from './ambient.ts';
 import { hottestOf } from './danger-bands.ts';
 import { NEAR_AMBIENT_RISE } from './forecast.ts';
-import { byMoment, hoursBetween, instantMs } from './moments.ts';
+import { byMoment, compareInstants, hoursBetween } from './moments.ts';
 import { TURN_SHADOW_HOURS } from './runs.ts';
 import type { Now } from './stretches.ts';
 import type { HeatWhy } from './why.ts';
@@ -75,7 +75,7 @@ export type PileStage = {
 };
 
 const upTo = <T extends Moment>(moments: readonly T[], now: Now): T[] =>
-  moments.filter((moment) => instantMs(moment.at) <= instantMs(now.at)).sort(byMoment);
+  moments.filter((moment) => compareInstants(moment.at, now.at) <= 0).sort(byMoment);
 
 /**
  * When fresh (or joined and unproven) material last went in: age and curing count from there.
@@ -97,11 +97,13 @@ export function lastFresh(batch: Batch, now: Now): Moment | null {
 export function settledReadings(batch: Batch, now: Now): PileReading[] {
   const fresh = lastFresh(batch, now);
   const turns = upTo(batch.turns, now);
+  let next = 0;
   return upTo(batch.readings, now).filter((reading) => {
+    // Both stand in order: the last turn before a reading throws the longest shadow on it.
+    while (next < turns.length && byMoment(turns[next]!, reading) < 0) next += 1;
     if (fresh !== null && byMoment(reading, fresh) < 0) return false;
-    return !turns.some(
-      (turn) => byMoment(turn, reading) < 0 && hoursBetween(turn.at, reading.at) <= TURN_SHADOW_HOURS,
-    );
+    const turn = turns[next - 1];
+    return !turn || hoursBetween(turn.at, reading.at) > TURN_SHADOW_HOURS;
   });
 }
 

@@ -3,7 +3,7 @@ import type { Batch, Moment, PileReading } from '../picture/types.ts';
 import { AMBIENT_DAYS, type AmbientReading, ambientMean } from './ambient.ts';
 import { hottestOf } from './danger-bands.ts';
 import { crossing, type FitPoint } from './fit.ts';
-import { byMoment, hoursBetween, instantMs } from './moments.ts';
+import { byMoment, compareInstants, hoursBetween } from './moments.ts';
 import type { Now } from './stretches.ts';
 import type { HeatAssumption, HeatWhy } from './why.ts';
 
@@ -90,7 +90,7 @@ function lastStirred(batch: Batch, now: Now): Moment | null {
   const stirs = [...batch.turns, ...batch.joinings.filter((j) => j.what === 'fresh' || j.what === 'joined')];
   return (
     stirs
-      .filter((m) => instantMs(m.at) <= instantMs(now.at))
+      .filter((m) => compareInstants(m.at, now.at) <= 0)
       .sort(byMoment)
       .at(-1) ?? null
   );
@@ -119,7 +119,7 @@ export function forecastNearAmbient(
   const stir = lastStirred(batch, now);
   const settled = batch.readings.filter(
     (r) =>
-      instantMs(r.at) <= instantMs(now.at) &&
+      compareInstants(r.at, now.at) <= 0 &&
       (stir === null || (byMoment(r, stir) > 0 && hoursBetween(stir.at, r.at) > WARMING_HOURS)),
   );
   const rises = risesOf(settled, ambient);

@@ -13,7 +13,7 @@ import {
 } from './curing.ts';
 import { hottestOf } from './danger-bands.ts';
 import { type LabStandardName, labsOf } from './labs.ts';
-import { byMoment, hoursBetween, instantMs } from './moments.ts';
+import { byMoment, compareInstants, hoursBetween } from './moments.ts';
 import type { Sanitising } from './sanitising.ts';
 import type { Now } from './stretches.ts';
 import type { HeatWhy, WhyArg } from './why.ts';
@@ -124,7 +124,7 @@ function curing({ settings }: ReadinessInput, stage: PileStage, now: Now): Crite
 function turned({ batch, settings }: ReadinessInput, now: Now): CriterionState {
   const fresh = lastFresh(batch, now);
   const turns = batch.turns.filter(
-    (turn) => instantMs(turn.at) <= instantMs(now.at) && (fresh === null || byMoment(turn, fresh) > 0),
+    (turn) => compareInstants(turn.at, now.at) <= 0 && (fresh === null || byMoment(turn, fresh) > 0),
   );
   const state = turns.length >= settings.turns ? 'met' : 'not-yet';
   return give('turned', state, 'turn', { turns: turns.length, needed: settings.turns }, COMMON);
@@ -147,7 +147,7 @@ function near({ settings }: ReadinessInput, stage: PileStage): CriterionState {
 function moisture({ batch, settings }: ReadinessInput, now: Now): CriterionState {
   const source = 'On-Farm Composting Handbook, 1992 (40 to 65 %, from memory); squeeze: common practice';
   const last = batch.moisture
-    .filter((m) => instantMs(m.at) <= instantMs(now.at))
+    .filter((m) => compareInstants(m.at, now.at) <= 0)
     .sort(byMoment)
     .at(-1);
   if (!last || daysBetween(last.localDate, now.localDate) > settings.moistureWithinDays) {
@@ -172,7 +172,7 @@ const REHEAT_TO_HOURS = 14 * 24;
 function noReheating({ batch, ambient, settings }: ReadinessInput, now: Now): CriterionState {
   const source = 'On-Farm Composting Handbook, 2nd ed., 2022, §3.5: no reheat after turning (seen)';
   const turn = batch.turns
-    .filter((t) => instantMs(t.at) <= instantMs(now.at))
+    .filter((t) => compareInstants(t.at, now.at) <= 0)
     .sort(byMoment)
     .at(-1);
   if (!turn) return give('no-reheating', 'unknown', 'turn', {}, source);

@@ -1,7 +1,7 @@
 import type { RuleSetName } from '#records';
 import { addDays, daysBetween } from '../calendar.ts';
 import type { Moment } from '../picture/types.ts';
-import { addHours, byMoment, hoursBetween, instantMs } from './moments.ts';
+import { addHours, byMoment, compareInstants, hoursBetween } from './moments.ts';
 import { type RuleSet, VECTOR_ATTRACTION } from './rule-sets.ts';
 import {
   bestMean,
@@ -211,8 +211,7 @@ function coverRemarks(batch: HeatHistory, start: Moment | null, now: Now): Sanit
   return covers
     .filter(({ proven }) => proven !== true)
     .filter(
-      (m) =>
-        after(m, start) && instantMs(m.at) <= instantMs(now.at) && !seen.has(m.entry) && seen.add(m.entry),
+      (m) => after(m, start) && compareInstants(m.at, now.at) <= 0 && !seen.has(m.entry) && seen.add(m.entry),
     )
     .map(({ localDate, entry, proven }) => ({
       code: 'cover-unproven',
@@ -242,7 +241,7 @@ export function sanitising(
   const unit = inHours ? 'hours' : 'days';
   const stretch = lastStretch(batch, setting, now);
   const inside = <T extends Moment>(moments: readonly T[]) =>
-    moments.filter((m) => after(m, stretch.start) && instantMs(m.at) <= instantMs(now.at));
+    moments.filter((m) => after(m, stretch.start) && compareInstants(m.at, now.at) <= 0);
   const turns = inside(batch.turns);
   const judged = judgeReadings(inside(batch.readings), turns, rule, setting);
   const runs = runsIn(judged, setting);

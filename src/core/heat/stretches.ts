@@ -1,6 +1,6 @@
 import type { RuleSetName } from '#records';
 import type { Batch, Joining, Moment } from '../picture/types.ts';
-import { byMoment, instantMs } from './moments.ts';
+import { byMoment, compareInstants } from './moments.ts';
 import { type DayCount, type DepthRange, RULE_SET_DATA, type RuleSet } from './rule-sets.ts';
 import {
   bestMean,
@@ -133,7 +133,7 @@ const spanIn = ({ provenBy, at }: Joining): Span => provenBy ?? { from: at, to: 
 export function lastStretch(batch: HeatHistory, setting: Setting, now: Now): Stretch {
   let stretch: Stretch = NOTHING_ADDED;
   const joinings = batch.joinings
-    .filter((joining) => instantMs(joining.at) <= instantMs(now.at))
+    .filter((joining) => compareInstants(joining.at, now.at) <= 0)
     .sort(byMoment);
   joinings.forEach((joining, index) => {
     const proven = stillProven(joining, setting);

@@ -3,7 +3,7 @@ import type { Batch } from '../picture/types.ts';
 import { type AmbientReading, ambientMean } from './ambient.ts';
 import { lastFresh } from './curing.ts';
 import { dangerBand, hottestOf, lowestOf, type SiteBands } from './danger-bands.ts';
-import { byMoment, hoursBetween, instantMs } from './moments.ts';
+import { byMoment, compareInstants, hoursBetween } from './moments.ts';
 import { TURN_SHADOW_HOURS } from './runs.ts';
 import type { Now } from './stretches.ts';
 import {
@@ -184,7 +184,7 @@ export function knowledgeOf(
   beside: Partial<Pick<PileKnowledge, 'cn' | 'fan' | 'litres' | 'smoke'>> = {},
 ): PileKnowledge {
   const past = <T extends { at: string; entry: number; localDate: string }>(moments: readonly T[]) =>
-    moments.filter((m) => instantMs(m.at) <= instantMs(now.at)).sort(byMoment);
+    moments.filter((m) => compareInstants(m.at, now.at) <= 0).sort(byMoment);
   const readings = past(batch.readings);
   const lastDay = readings.filter((reading) => reading.localDate === readings.at(-1)?.localDate);
   const wetness = past(batch.moisture).at(-1);
