@@ -53,8 +53,8 @@ export type Span = { from: string; to: string };
 const widest = (a: Span | null, b: Span | null): Span | null => {
   if (a === null || b === null) return a ?? b;
   return {
-    from: instantMs(a.from) <= instantMs(b.from) ? a.from : b.from,
-    to: instantMs(a.to) >= instantMs(b.to) ? a.to : b.to,
+    from: compareInstants(a.from, b.from) <= 0 ? a.from : b.from,
+    to: compareInstants(a.to, b.to) >= 0 ? a.to : b.to,
   };
 };
 
