@@ -10,6 +10,7 @@ import { jobs } from './jobs.ts';
 import { removal, screening } from './leaving.ts';
 import { accepts, lookups, show } from './lookups.ts';
 import { pileEvent, transfer } from './moves.ts';
+import { paperRequest } from './papers.ts';
 import { amend, undo } from './put-right.ts';
 import { language, placeRequest, plainRequest, plannedMix } from './requests.ts';
 import { closed, setting, tareSetting } from './settings.ts';
@@ -59,6 +60,8 @@ export const REQUEST_READERS: readonly Reader[] = [
   language,
   lookups,
   accepts,
+  // `report last week` asks for no week.
+  paperRequest,
   placeRequest,
   plainRequest,
 ];

@@ -12,8 +12,6 @@ const PLAIN: readonly RequestName[] = [
   'mix',
   'help',
   'why',
-  'export',
-  'report',
   'share',
   'forget-me',
   'role',
