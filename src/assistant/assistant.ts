@@ -200,6 +200,7 @@ export function makeAssistant(parts: {
       file: null,
       posts: [],
       why: [],
+      word: (said) => words.label(said, manner),
       add: (record, more = {}) => {
         const [entry] = book.append(
           incoming.site,

@@ -1,7 +1,7 @@
 import type { Picture } from '#core';
 import type { Assumption, BookRecord, Doubt, Entry } from '#records';
 import type { Drawing } from './pictures-of/drawing.ts';
-import type { Book, ChoiceAct, Incoming, Manner, Person, PictureSpec, PostAbout } from './ports.ts';
+import type { Book, ChoiceAct, FileOut, Incoming, Manner, Person, PictureSpec, PostAbout } from './ports.ts';
 import type { Line, Say } from './say.ts';
 
 /** Something that goes out unasked beside the reply: an alarm to the coordinators, a week that has changed. */
@@ -34,10 +34,12 @@ export type Draft = {
   choices: { say: Say; act: ChoiceAct }[];
   /** The picture that goes with the reply, where one was asked for; worked out when all lines are in. */
   drawing: PictureSpec | (() => Drawing | null) | null;
-  file: { name: string; text: string } | null;
+  file: FileOut | null;
   posts: Post[];
   /** How the answer came about, for `why`. */
   why: Line[];
+  /** Words that go out beside the lines. */
+  word(say: Say): string;
   add(record: BookRecord | (Record<string, unknown> & { kind: string }), more?: AddMore): Entry;
 };
 

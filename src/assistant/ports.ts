@@ -54,6 +54,19 @@ export type Choice = { label: string; act: ChoiceAct };
 /** A picture is kept as what it shows; it is drawn when sent. */
 export type PictureSpec = { draw: string; alt: string; data: unknown };
 
+/** What a file of the book is made of: the outbox keeps this, and never the file. */
+export type PaperSpec = { from: string; to: string; language: Language } & (
+  | { paper: 'export'; format: 'xlsx' | 'csv' | 'json' }
+  | { paper: 'report' }
+);
+
+/** A file beside the text: a longer answer, or one that is made when it is sent; `failed` is said where it cannot be. */
+export type FileOut = { name: string; text: string } | { name: string; paper: PaperSpec; failed: string };
+
+export type PaperFile = Extract<FileOut, { paper: PaperSpec }>;
+/** Makes a file of a site's book as it stands; null where it cannot be made, or is too large to be sent. */
+export type MakePaper = (file: PaperFile, site: number) => Promise<Uint8Array | null>;
+
 export type PostAbout = 'week' | 'morning' | 'reminder' | 'alarm';
 
 /** What goes out: words rendered once, inside the transaction that made the entries. */
@@ -61,8 +74,7 @@ export type Outgoing = {
   text: string;
   choices: Choice[];
   picture: PictureSpec | null;
-  /** A longer answer as a file beside the text. */
-  file: { name: string; text: string } | null;
+  file: FileOut | null;
 };
 
 export type OutgoingRow = Outgoing & {

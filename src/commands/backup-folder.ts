@@ -1,5 +1,7 @@
 import { dirname, join } from 'node:path';
 
+export const DEFAULT_BOOK = 'data/heaphand.db';
+
 /** How many dated backups are kept where nobody says otherwise. */
 export const KEPT_BACKUPS = 14;
 

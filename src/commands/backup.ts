@@ -1,11 +1,10 @@
 import { parseArgs } from 'node:util';
 import { backupInto } from '#papers';
-import { backupsBeside, KEPT_BACKUPS } from './backup-folder.ts';
+import { backupsBeside, DEFAULT_BOOK, KEPT_BACKUPS } from './backup-folder.ts';
 import { writeLine } from './lines.ts';
 import { open, plainly } from './parts.ts';
 import { Problem } from './problem.ts';
 
-export const DEFAULT_BOOK = 'data/heaphand.db';
 /** `backup`: a dated, checked copy of the book. Works while the program runs. */
 export async function run(args: string[]): Promise<number> {
   const { values } = parseArgs({

@@ -180,7 +180,7 @@ function instantOfLine(at: string, zone: string): string {
 }
 
 const shown = (row: OutgoingRow): Shown => ({
-  text: row.file ? `${row.text}\n${row.file.text}` : row.text,
+  text: row.file && 'text' in row.file ? `${row.text}\n${row.file.text}` : row.text,
   choices: row.choices.map((choice) => choice.label),
   picture: row.picture?.alt ?? null,
 });

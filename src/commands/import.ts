@@ -16,11 +16,9 @@ import {
   undoImport,
 } from '#papers';
 import { contextForSite, readMessage } from '#parsers';
-import { DEFAULT_BOOK } from './backup.ts';
 import { writeLine } from './lines.ts';
-import { open } from './parts.ts';
 import { Problem } from './problem.ts';
-import { siteIn } from './span-args.ts';
+import { SITE_OPTIONS, withSite } from './span-args.ts';
 
 const MOST_BYTES = 50 * 2 ** 20;
 
@@ -30,24 +28,18 @@ export async function run(args: string[]): Promise<number> {
     args,
     allowPositionals: true,
     options: {
-      db: { type: 'string' },
-      site: { type: 'string' },
+      ...SITE_OPTIONS,
       write: { type: 'boolean' },
       undo: { type: 'string' },
     },
   });
-  const path = values.db ?? DEFAULT_BOOK;
   const changes = values.write === true || values.undo !== undefined;
-  const book = open(path, !changes);
-  try {
-    const row = siteIn(book, values.site, path);
-    if (values.undo !== undefined) return await undo(book, row, values.undo);
+  return withSite(values, { readOnly: !changes }, async (book, row) => {
+    if (values.undo !== undefined) return undo(book, row, values.undo);
     const file = positionals[0];
     if (!file) throw new Problem('import needs a file, or - for standard input');
-    return await take(book, row, file, values.write === true);
-  } finally {
-    book.close();
-  }
+    return take(book, row, file, values.write === true);
+  });
 }
 
 async function undo(book: OpenedBook, { id }: SiteRow, which: string): Promise<number> {

@@ -13,6 +13,9 @@ export function readTexts(): Texts {
   ) as Texts;
 }
 
+/** Words for what is made beside the conversation: a text that is missing there is said in English. */
+export const wordsOf = (): Words => makeWords(readTexts(), () => {});
+
 const BOOK_TROUBLE: Record<string, (path: string, data: Record<string, unknown>) => string> = {
   'book-in-use': (path, { pid }) =>
     `the log book ${path} is in use by another program${pid ? ` (process ${pid})` : ''}; stop that one first`,

@@ -1,6 +1,6 @@
 import { parseArgs } from 'node:util';
 import { restoreBook } from '#papers';
-import { DEFAULT_BOOK } from './backup.ts';
+import { DEFAULT_BOOK } from './backup-folder.ts';
 import { writeLine } from './lines.ts';
 import { plainly } from './parts.ts';
 import { Problem } from './problem.ts';

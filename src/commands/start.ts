@@ -5,14 +5,17 @@ import { say } from '#assistant';
 import { startTerminal, type Terminal } from '#channels/terminal';
 import type { OpenedBook } from '#logbook';
 import { Site } from '#records';
+import { DEFAULT_BOOK } from './backup-folder.ts';
 import { dailyBackup } from './daily-backup.ts';
 import { DEMO_NAME, fillDemo } from './demo.ts';
 import { drawAsText, draws } from './drawing.ts';
 import { linesOf, writeLine } from './lines.ts';
+import { paperMaker } from './making.ts';
 import { type OverPage, overPage } from './page.ts';
 import { build, complainTo } from './parts.ts';
 import { Problem } from './problem.ts';
 import { readSiteFile } from './site-file.ts';
+import { SITE_OPTIONS } from './span-args.ts';
 import { emptyOldTalk, emptyOldWords } from './tidy.ts';
 import { overWeather, weatherAsked } from './weather.ts';
 
@@ -25,15 +28,14 @@ export async function run(args: string[]): Promise<number> {
   const { values } = parseArgs({
     args,
     options: {
-      db: { type: 'string' },
-      site: { type: 'string' },
+      ...SITE_OPTIONS,
       demo: { type: 'boolean' },
       port: { type: 'string' },
       host: { type: 'string' },
       'no-page': { type: 'boolean' },
     },
   });
-  const path = values.db ?? (values.demo ? 'data/demo.db' : 'data/heaphand.db');
+  const path = values.db ?? (values.demo ? 'data/demo.db' : DEFAULT_BOOK);
   const warn = (line: string) => process.stderr.write(`heaphand: ${line}\n`);
   const file = values.site ? readSiteFile(values.site, warn) : null;
   const service = weatherAsked(process.env);
@@ -56,6 +58,12 @@ export async function run(args: string[]): Promise<number> {
       page = await overPage({ book, assistant, words, site, complain, draw: draws, heard }, values);
       await out(page.link ? `Page: ${page.link}` : 'Page: no free port here; choose one with --port');
     }
+    const papers = paperMaker(book);
+    const savedAt = (id: string, saved: string): string => {
+      const { site: how } = book.siteById(site);
+      const manner = { ...how, language: how.languages[0] ?? 'en', today: now().slice(0, 10) };
+      return words.label(say(id, { path: { text: saved } }), manner);
+    };
     book.setMemo(site, 'home', { channel: 'terminal', chat: 'terminal' });
     terminal = startTerminal({
       book,
@@ -68,11 +76,11 @@ export async function run(args: string[]): Promise<number> {
       },
       now,
       name: userName(),
-      drawn: drawAsText(path, (saved) => {
-        const { site: how } = book.siteById(site);
-        const manner = { ...how, language: how.languages[0] ?? 'en', today: now().slice(0, 10) };
-        return `  ${words.label(say('chart-saved', { path: { text: saved } }), manner)}`;
-      }),
+      drawn: drawAsText(path, (saved) => `  ${savedAt('chart-saved', saved)}`),
+      made: async (file, of) => {
+        const saved = await papers.saved(file, of);
+        return saved && savedAt('paper-saved', saved);
+      },
       complain,
     });
     const backups = dailyBackup(book, path, warn);

@@ -3,6 +3,7 @@ import type { Assistant, Words } from '#assistant';
 import { isWebhookSecret, startTelegram, type TelegramEnd, type WebhookOptions } from '#channels/telegram';
 import type { OpenedBook } from '#logbook';
 import { draws } from './drawing.ts';
+import { paperMaker } from './making.ts';
 import { Problem } from './problem.ts';
 
 export type OverTelegram = {
@@ -38,6 +39,7 @@ export function overTelegram(parts: {
     receive: assistant.receive,
     words,
     draw: draws,
+    make: paperMaker(book).bytes,
     log: pino({ level: environment.LOG_LEVEL ?? 'warn' }, pino.destination({ dest: 2, sync: true })),
     site,
     ...webhookOf(environment),

@@ -1,7 +1,7 @@
 import { parseArgs } from 'node:util';
 import { snapshotsHold } from '#assistant';
 import type { Verdict } from '#logbook';
-import { DEFAULT_BOOK } from './backup.ts';
+import { DEFAULT_BOOK } from './backup-folder.ts';
 import { writeLine } from './lines.ts';
 import { open } from './parts.ts';
 

@@ -99,6 +99,36 @@ export function yearSpan(localDate: string, yearStarts: number): { from: string;
   return { from, to: addDays(addMonths(from, 12), -1) };
 }
 
+export type Period = 'week' | 'month' | 'season' | 'year';
+
+/**
+ * First and last date of the period that ends with a local date; with `last`, of the whole one before the one that
+ * runs. A season is three months.
+ * @source weeks and years as `weekOf` and `yearSpan`; three months to a season: common practice, no source
+ * @example periodSpan('month', '2026-06-17', { weekStarts: 'monday', yearStarts: 1 }) // { from: '2026-06-01', to: '2026-06-17' }
+ */
+export function periodSpan(
+  period: Period,
+  localDate: string,
+  site: Pick<Site, 'weekStarts' | 'yearStarts'>,
+  last = false,
+): { from: string; to: string } {
+  const from = {
+    week: () => weekOf(localDate, site.weekStarts),
+    month: () => `${localDate.slice(0, 7)}-01`,
+    season: () => addDays(addMonths(localDate, -3), 1),
+    year: () => yearSpan(localDate, site.yearStarts).from,
+  }[period]();
+  if (!last) return { from, to: localDate };
+  const back = {
+    week: () => addDays(from, -7),
+    month: () => addMonths(from, -1),
+    season: () => addMonths(from, -3),
+    year: () => addMonths(from, -12),
+  }[period]();
+  return { from: back, to: addDays(from, -1) };
+}
+
 /** Building a formatter costs a hundred times what using it does. */
 const formatters = new Map<string, Intl.DateTimeFormat>();
 

@@ -10,6 +10,8 @@ export {
   localDateOf,
   localTimeOf,
   offsetMinOf,
+  type Period,
+  periodSpan,
   WEEKDAYS,
   weekdayOf,
   weekOf,

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { BookRecord, Doubt, DoubtChoice, type Entry, HeldRecord } from '#records';
+import { BookRecord, Doubt, DoubtChoice, type Entry, HeldRecord, Language } from '#records';
 
 /** Why a line is held, as it goes in and comes back. */
 const Held = z.object({ why: Doubt.shape.why, choices: z.array(DoubtChoice), doubt: Doubt });
@@ -44,5 +44,13 @@ const Act = z.discriminatedUnion('do', [
 ]);
 export const Choices = z.array(z.object({ label: z.string(), act: Act }));
 export const PictureShown = z.object({ draw: z.string(), alt: z.string(), data: z.unknown() });
-export const FileSent = z.object({ name: z.string(), text: z.string() });
+const span = { from: z.iso.date(), to: z.iso.date(), language: Language };
+const Paper = z.discriminatedUnion('paper', [
+  z.object({ paper: z.literal('export'), format: z.enum(['xlsx', 'csv', 'json']), ...span }),
+  z.object({ paper: z.literal('report'), ...span }),
+]);
+export const FileSent = z.union([
+  z.object({ name: z.string(), text: z.string() }),
+  z.object({ name: z.string(), paper: Paper, failed: z.string() }),
+]);
 export const About = z.enum(['week', 'morning', 'reminder', 'alarm']).nullable();

@@ -1,9 +1,9 @@
 import { mkdtempSync, renameSync, rmSync } from 'node:fs';
 import { dirname, join } from 'node:path';
-import { settingsOf } from '#assistant';
+import { settingsOf, type Words } from '#assistant';
 import { isFeed, sumKg } from '#core';
 import type { OpenedBook } from '#logbook';
-import { type Entry, fromKg } from '#records';
+import { type Entry, fromKg, type Language } from '#records';
 import { column } from './cells.ts';
 import { KEPT_FORMAT, KEPT_SHEET, type KeptLine } from './kept-line.ts';
 import {
@@ -28,6 +28,9 @@ import { spoolInto } from './spool.ts';
 export type ExportOptions = Span & {
   format: ExportFormat;
   out: string;
+  /** Headings are in it. */
+  language: Language;
+  words: Words;
   /** UTC instant of making. */
   now: string;
   onProgress?: (done: number, of: number) => void;

@@ -6,6 +6,7 @@ import { addDays } from '#core';
 import { openBook } from '#logbook';
 import { EXPORT_FORMATS, exportBook } from '#papers';
 import { BookRecord, type NewEntry, Site } from '#records';
+import { wordsOf } from '../../src/commands/parts.ts';
 
 const lines = Number(process.argv[2] ?? 200_000);
 const formats = EXPORT_FORMATS.filter((each) => !process.argv[3] || each === process.argv[3]);
@@ -69,6 +70,8 @@ for (const format of formats) {
     from: '2000-01-01',
     to: '2099-12-31',
     format,
+    language: 'en',
+    words: wordsOf(),
     out,
     now: '2026-01-01T00:00:00.000Z',
     onProgress,

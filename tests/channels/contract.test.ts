@@ -131,6 +131,7 @@ const HANDS: Record<string, (house: House) => Promise<Hand>> = {
       receive: assistant.receive,
       words,
       draw: async () => null,
+      make: async () => null,
       log: pino({ level: 'silent' }),
       site,
       claimWord: 'heron-lamp',

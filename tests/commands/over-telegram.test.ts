@@ -93,6 +93,32 @@ test('a group is let in, a cart is logged with its number and a button that take
   expect(server.textsTo(group)).toHaveLength(7);
 }, 40_000);
 
+test('the book goes out as a file in the chat, for a coordinator alone', async () => {
+  const server = await standIn();
+  const path = join(folder(), 'site.db');
+  const program = started(server, path);
+  await server.until('ready', () => isReady(program.out()), 15_000);
+  const ana = server.someone('Ana');
+  const ben = server.someone('Ben');
+  const group = server.group('Ferry Lane', ana);
+  server.say(group, ana, '/start heron-lamp');
+  server.say(group, ana, 'cart 61.5 kg');
+  server.say(group, ben, 'export csv');
+  await server.until('refused', () => server.textsTo(group).some((text) => text.startsWith('Only a')));
+  server.say(group, ana, 'export csv');
+  server.say(group, ana, 'report');
+  const documents = () => server.world.sent.filter((sent) => sent.method === 'sendDocument');
+  await server.until('two files', () => documents().length === 2, 60_000);
+  const files = documents().map(({ file }) => [file?.name, file?.bytes.toString('latin1').slice(0, 4)]);
+  expect(files).toEqual([
+    [expect.stringMatching(/^my-compost-site-.*\.zip$/), 'PK\u0003\u0004'],
+    [expect.stringMatching(/^my-compost-site-.*\.pdf$/), '%PDF'],
+  ]);
+  program.child.kill('SIGTERM');
+  expect(await program.ended).toBe(0);
+  expect(program.errors()).toBe('');
+}, 120_000);
+
 test('a second listener and a wrong token end it with a code and one line, without the token', async () => {
   const server = await standIn();
   const one = started(server, join(folder(), 'one.db'));

@@ -41,6 +41,19 @@ describe('start', () => {
       expect(out).toContain('45 kg net');
     }));
 
+  it('saves the book as a file and says where, also when the input has ended', () =>
+    inFolder(async (folder) => {
+      const db = join(folder, 'book.db');
+      const { code, out, err } = await run(['start', '--db', db], 'cart 61.2 kg\nexport json\nexport json\n');
+      expect({ code, err }).toEqual({ code: 0, err: '' });
+      const saved = [...out.matchAll(/^  File: (.+)$/gm)].map(([, path]) => path!);
+      expect(new Set(saved).size).toBe(2);
+      for (const path of saved) {
+        expect(path.startsWith(join(folder, 'papers'))).toBe(true);
+        expect(JSON.parse(readFileSync(path, 'utf8')).lines).toHaveLength(1);
+      }
+    }));
+
   it('opens a made-up site with months in it', () =>
     inFolder(async (folder) => {
       const { code, out } = await run(['start', '--demo', '--db', join(folder, 'demo.db')], 'year\npiles\n');

@@ -9,12 +9,12 @@ import { answer } from './answer.ts';
 import { closed } from './closed.ts';
 import { diagnose } from './diagnose.ts';
 import { duties } from './duties.ts';
-import { elsewhere } from './elsewhere.ts';
 import { feedback } from './feedback.ts';
 import { handover } from './handover.ts';
 import { help, newHere } from './help.ts';
 import { mine, show } from './lines-back.ts';
 import { mix } from './mix.ts';
+import { paper } from './paper.ts';
 import { forgetMe, language, role } from './people.ts';
 import { room } from './room.ts';
 import { setting, settings } from './setting.ts';
@@ -52,8 +52,8 @@ const ANSWERS: Record<RequestName, Answer> = {
   closed,
   why,
   show,
-  export: elsewhere,
-  report: elsewhere,
+  export: paper,
+  report: paper,
   share,
   accepts,
   language,

@@ -178,7 +178,8 @@ const replyOf = (row: OutgoingRow): Reply => ({
   text: row.text,
   choices: row.choices.map(({ label, act }) => ({ label, undo: act.do === 'undo' })),
   picture: row.picture ? { alt: row.picture.alt } : null,
-  file: row.file,
+  // One that is made is for coordinators, and nobody is one by a link.
+  file: row.file && 'text' in row.file ? row.file : null,
   at: row.createdAt,
 });
 

@@ -1,5 +1,5 @@
 import type { Logger } from 'pino';
-import type { ChannelBook, Incoming, PictureSpec, Words } from '#assistant';
+import type { ChannelBook, Incoming, MakePaper, PictureSpec, Words } from '#assistant';
 import type { WebhookOptions } from './webhook.ts';
 
 export const CHANNEL = 'telegram';
@@ -16,6 +16,8 @@ export type TelegramOptions = {
   words: Words;
   /** What a picture shows, as a PNG; null where it cannot be drawn. */
   draw(picture: PictureSpec, site: number): Promise<Uint8Array | null>;
+  /** A file of the book as bytes. */
+  make: MakePaper;
   log: Logger;
   /** The site that the first group to say the word is let in to. */
   site: number;

@@ -1,5 +1,5 @@
 import type { InlineKeyboardButton } from 'grammy/types';
-import type { OutgoingRow } from '#assistant';
+import type { OutgoingRow, PaperFile } from '#assistant';
 
 /** The messenger's own bounds, in UTF-16 units as it counts them. */
 const MAX_TEXT = 4096;
@@ -14,7 +14,8 @@ export type Piece =
   | { send: 'text'; text: string; keyboard: Keyboard }
   | { send: 'drawing'; caption: string; keyboard: Keyboard }
   | { send: 'kept-photo'; file: string; caption: string }
-  | { send: 'document'; name: string; text: string; caption: string };
+  | { send: 'document'; name: string; text: string; caption: string }
+  | { send: 'paper'; file: PaperFile };
 
 /** Cuts a text at line ends, so that each part fits; a line that is too long itself is cut at a space. */
 export const cutText = (text: string, limit: number): string[] => {
@@ -62,7 +63,8 @@ export const piecesOf = (row: OutgoingRow): Piece[] => {
       });
   }
   for (const file of kept ?? []) pieces.push({ send: 'kept-photo', file, caption: '' });
-  if (row.file) pieces.push({ send: 'document', name: row.file.name, text: row.file.text, caption: '' });
+  if (row.file && 'paper' in row.file) pieces.push({ send: 'paper', file: row.file });
+  else if (row.file) pieces.push({ send: 'document', name: row.file.name, text: row.file.text, caption: '' });
   return pieces;
 };
 

@@ -1,6 +1,6 @@
 import { type Api, GrammyError, InputFile } from 'grammy';
 import type { Logger } from 'pino';
-import type { ChannelBook, OutgoingRow, PictureSpec } from '#assistant';
+import type { ChannelBook, MakePaper, OutgoingRow, PaperFile, PictureSpec } from '#assistant';
 import { CHANNEL } from './options.ts';
 import { type Piece, piecesOf } from './pieces.ts';
 
@@ -24,6 +24,7 @@ export const makeSender = (parts: {
   api: Api;
   book: ChannelBook;
   draw(picture: PictureSpec, site: number): Promise<Uint8Array | null>;
+  make: MakePaper;
   log: Logger;
   now: () => Date;
   moved(from: string, to: string): void;
@@ -65,7 +66,13 @@ export const makeSender = (parts: {
     flush();
     const lines = new Map<string, OutgoingRow[]>();
     for (const row of book.waiting(CHANNEL, 1000)) {
-      const line = row.private && Number(row.chat) < 0 ? `coordinators of ${row.site}` : row.chat;
+      const line =
+        row.private && Number(row.chat) < 0
+          ? `coordinators of ${row.site}`
+          : // A file takes its time to make: what is said meanwhile, an alarm perhaps, does not wait for it.
+            row.file && 'paper' in row.file
+            ? `files of ${row.chat}`
+            : row.chat;
       lines.set(line, [...(lines.get(line) ?? []), row]);
     }
     for (const [line, rows] of lines) {
@@ -86,7 +93,9 @@ export const makeSender = (parts: {
   const sendLine = async (line: string, rows: OutgoingRow[]): Promise<void> => {
     for (const row of rows) {
       if (closing) return;
-      const outcome = await (line === row.chat ? sendRow(row, row.chat) : sendToCoordinators(row));
+      const outcome = await (line.startsWith('coordinators of ')
+        ? sendToCoordinators(row)
+        : sendRow(row, row.chat));
       if (outcome.is === 'later') {
         restsUntil.set(line, Date.now() + outcome.ms);
         return;
@@ -193,6 +202,12 @@ export const makeSender = (parts: {
           const file = new InputFile(Buffer.from(piece.text, 'utf8'), piece.name);
           return api.sendDocument(chat, file, common(thread), signal as never);
         }
+        case 'paper': {
+          const bytes = await made(piece.file, row.site);
+          if (!bytes) return api.sendMessage(chat, piece.file.failed, common(thread), signal as never);
+          const file = new InputFile(bytes, piece.file.name);
+          return api.sendDocument(chat, file, common(thread), signal as never);
+        }
       }
     };
     try {
@@ -214,6 +229,15 @@ export const makeSender = (parts: {
       return await parts.draw(row.picture!, row.site);
     } catch (error) {
       log.error({ error: kindOf(error) }, 'a picture could not be drawn');
+      return null;
+    }
+  };
+
+  const made = async (file: PaperFile, site: number): Promise<Uint8Array | null> => {
+    try {
+      return await parts.make(file, site);
+    } catch (error) {
+      log.error({ error: kindOf(error) }, 'a file could not be made');
       return null;
     }
   };

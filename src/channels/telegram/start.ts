@@ -55,6 +55,7 @@ export const startTelegram = (options: TelegramOptions): Telegram => {
   const sender = makeSender({
     ...parts,
     draw: options.draw,
+    make: options.make,
     moved: (from, to) => guard(() => handler.moved(from, to)),
     broken: (error) => broken(error),
   });

@@ -1,4 +1,4 @@
-import type { Assistant, Book, Complain, OutgoingRow, PictureSpec } from '#assistant';
+import type { Assistant, Book, Complain, OutgoingRow, PaperFile, PictureSpec } from '#assistant';
 
 const CHANNEL = 'terminal';
 const CHAT = 'terminal';
@@ -21,6 +21,8 @@ type Parts = {
   name: string;
   /** A picture in characters, or where it was saved; `row` is the reply that it goes with. */
   drawn?: (picture: PictureSpec, row: number) => Promise<string | null>;
+  /** Where a file of the book was saved, as it is said; null where it could not be made. */
+  made?: (file: PaperFile, site: number) => Promise<string | null>;
   /** Told of a picture that could not be drawn or saved; its words are printed in its place. */
   complain?: Complain;
 };
@@ -31,6 +33,7 @@ export function startTerminal(parts: Parts): Terminal {
   let last: OutgoingRow | null = null;
   let count = 0;
 
+  const making: Promise<void>[] = [];
   let flushing: Promise<void> = Promise.resolve();
   /** One after the other: two at once would print a reply twice. */
   function flush(): Promise<void> {
@@ -43,9 +46,21 @@ export function startTerminal(parts: Parts): Terminal {
       await print(shown(row));
       const picture = await pictured(row);
       if (picture) await print(picture);
+      if (row.file && 'paper' in row.file) making.push(printMade(row.file, row.site));
       if (row.about === null) last = row;
       book.markSent([{ id: row.id, sentAs: `t${row.id}` }], now());
     }
+  }
+
+  /** Beside what goes on being said: a file takes its time. */
+  async function printMade(file: PaperFile, site: number): Promise<void> {
+    let saved: string | null = null;
+    try {
+      saved = (await parts.made?.(file, site)) ?? null;
+    } catch (error) {
+      parts.complain?.('a file could not be made', error);
+    }
+    await print(`  ${saved ?? file.failed}`);
   }
 
   async function pictured(row: OutgoingRow): Promise<string | null> {
@@ -95,6 +110,7 @@ export function startTerminal(parts: Parts): Terminal {
       parts.prompt();
     }
     await flush();
+    await Promise.all(making);
   }
 
   return { flush, ended: read() };
@@ -107,6 +123,6 @@ function shown(row: OutgoingRow): string {
     .map((choice) => `[${choice.label}]`);
   const lines = row.text.split('\n').map((line) => `  ${line}`);
   if (labels.length > 0) lines.push(`  ${labels.join(' ')}`);
-  if (row.file) lines.push(...row.file.text.split('\n').map((line) => `  ${line}`));
+  if (row.file && 'text' in row.file) lines.push(...row.file.text.split('\n').map((line) => `  ${line}`));
   return lines.join('\n');
 }

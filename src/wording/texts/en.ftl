@@ -523,8 +523,12 @@ accepts-yes = { CAP($what) }: yes, it is on this site's list.
 accepts-no = { CAP($what) }: no, it is on this site's list of what stays out.
 accepts-not-on-list = { CAP($what) } is not on this site's list. Set it aside and ask a coordinator.
 
-elsewhere-export = The book as files: on the machine, "npm run -s export -- --from 2026-01-01 --format xlsx" (or csv, json).
-elsewhere-report = The report as a PDF: on the machine, "npm run -s report -- month" (or week, season, year).
+paper-export = The book from { $from } to { $to }, as a file:
+paper-whole = The whole book up to { $to }, as a file:
+paper-report = The report from { $from } to { $to }:
+paper-coordinators = Only a coordinator can have the book as a file.
+paper-failed = The file could not be made. On the machine: npm run -s { $what }
+paper-saved = File: { $path }
 guest-sets-nothing = From here nothing is set: ask a coordinator to send that in the group.
 guest-too-late = #{ $entry } is more than an hour old: ask a coordinator to take it back.
 share-link = A page for { $site }: whoever has this link can log and ask, with no account.

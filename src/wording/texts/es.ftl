@@ -523,8 +523,12 @@ accepts-yes = { CAP($what) }: sí, está en la lista del sitio.
 accepts-no = { CAP($what) }: no, la lista del sitio lo deja fuera.
 accepts-not-on-list = { CAP($what) } no está en la lista del sitio. Apártelo y pregunte a la coordinación.
 
-elsewhere-export = La bitácora en archivos: en la máquina, "npm run -s export -- --from 2026-01-01 --format xlsx" (o csv, json).
-elsewhere-report = El informe en PDF: en la máquina, "npm run -s report -- month" (o week, season, year).
+paper-export = La bitácora del { $from } al { $to }, en un archivo:
+paper-whole = Toda la bitácora hasta el { $to }, en un archivo:
+paper-report = El informe del { $from } al { $to }:
+paper-coordinators = Solo la coordinación puede tener la bitácora en un archivo.
+paper-failed = No se pudo hacer el archivo. En la máquina: npm run -s { $what }
+paper-saved = Archivo: { $path }
 guest-sets-nothing = Desde aquí no se ajusta nada: pide a quien coordina que lo mande en el grupo.
 guest-too-late = #{ $entry } tiene más de una hora: pide a quien coordina que la anule.
 share-link = Una página para { $site }: con este enlace se anota y se pregunta, sin cuenta.

@@ -523,8 +523,12 @@ accepts-yes = { CAP($what) } : oui, c'est sur la liste du site.
 accepts-no = { CAP($what) } : non, la liste du site le laisse dehors.
 accepts-not-on-list = { CAP($what) } n'est pas sur la liste du site. Mettez de côté et demandez à la coordination.
 
-elsewhere-export = Le cahier en fichiers : sur la machine, « npm run -s export -- --from 2026-01-01 --format xlsx » (ou csv, json).
-elsewhere-report = Le rapport en PDF : sur la machine, « npm run -s report -- month » (ou week, season, year).
+paper-export = Le cahier du { $from } au { $to }, en fichier :
+paper-whole = Tout le cahier jusqu'au { $to }, en fichier :
+paper-report = Le rapport du { $from } au { $to } :
+paper-coordinators = Seule la coordination peut avoir le cahier en fichier.
+paper-failed = Le fichier n'a pas pu être fait. Sur la machine : npm run -s { $what }
+paper-saved = Fichier : { $path }
 guest-sets-nothing = D'ici, rien ne se règle : demandez à une personne responsable de l'envoyer dans le groupe.
 guest-too-late = #{ $entry } date de plus d'une heure : demandez à une personne responsable de l'annuler.
 share-link = Une page pour { $site } : avec ce lien, on note et on demande, sans compte.

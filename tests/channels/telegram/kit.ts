@@ -40,6 +40,7 @@ export const crew = async (options: CrewOptions = {}) => {
       receive: assistant.receive,
       words: plainWords,
       draw: async () => Uint8Array.of(137, 80, 78, 71),
+      make: async () => null,
       log,
       site,
       claimWord: WORD,

@@ -14,6 +14,7 @@ const telegram = startTelegram({
   receive: smallAssistant(book).receive,
   words: plainWords,
   draw: async () => null,
+  make: async () => null,
   log: pino({ level: 'error' }, process.stderr),
   site: book.sites()[0]!.id,
   pollSeconds: 5,

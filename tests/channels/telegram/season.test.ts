@@ -73,6 +73,7 @@ test('a crew of twelve over eight weeks: the book holds what they said, line for
       receive: assistant.receive,
       words,
       draw: async () => null,
+      make: async () => null,
       log: pino({ level: 'silent' }),
       site: site.id,
       claimWord: 'heron-lamp',

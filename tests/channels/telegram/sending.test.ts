@@ -58,6 +58,43 @@ test('a long answer goes out in two messages, a very long one as a file; both le
   ]);
 });
 
+test('a file of the book is made when it is sent, and what is said meanwhile does not wait for it', async () => {
+  let finish: (bytes: Uint8Array | null) => void = () => {};
+  const made = new Promise<Uint8Array | null>((resolve) => {
+    finish = resolve;
+  });
+  const asked: unknown[] = [];
+  const one = await crew({
+    channel: {
+      make: (file, site) => {
+        asked.push([file.paper.paper, site]);
+        return asked.length === 1 ? made : Promise.resolve(null);
+      },
+    },
+  });
+  const { server, book, group, quiet } = one;
+  const span = { from: '2026-06-01', to: '2026-06-30', language: 'en' as const };
+  const file = { name: 'june.pdf', paper: { paper: 'report' as const, ...span }, failed: 'no file' };
+  book.putOut(row(one, { text: 'the report:', file }));
+  book.putOut(row(one, { text: 'smoke at B' }));
+  await server.until('said', () => server.textsTo(group).includes('smoke at B'));
+  expect(server.textsTo(group)).toContain('the report:');
+  expect(server.world.sent.some((sent) => sent.method === 'sendDocument')).toBe(false);
+  finish(Uint8Array.of(37, 80, 68, 70));
+  await quiet();
+  const documents = server.world.sent.filter((sent) => sent.method === 'sendDocument');
+  expect(documents.map((sent) => [sent.file?.name, sent.file?.bytes.toString('utf8')])).toEqual([
+    ['june.pdf', '%PDF'],
+  ]);
+  book.putOut(row(one, { text: 'again:', file }));
+  await quiet();
+  expect(server.textsTo(group).slice(-2)).toEqual(['again:', 'no file']);
+  expect(asked).toEqual([
+    ['report', one.site],
+    ['report', one.site],
+  ]);
+});
+
 test('signs that mean something in markup go out as they are', async () => {
   const one = await crew();
   const { server, book, quiet } = one;
