@@ -4,7 +4,8 @@ import Database from 'better-sqlite3';
 import { describe, expect, it } from 'vitest';
 import { inFolder, run, start } from './running.ts';
 
-describe('start', () => {
+// Several programs are started one after the other in a case: a busy machine takes its time.
+describe('start', { timeout: 180_000 }, () => {
   it('opens a chat on an empty folder, answers every line that is piped in, and ends with code 0', () =>
     inFolder(async (folder) => {
       const db = join(folder, 'deep', 'book.db');
