@@ -169,6 +169,8 @@ function amendedWord(record: FieldRecord, from: string | null, to: string): Reco
   if (DATE.test(to)) return { ...record, when: to };
   for (const field of ['place', 'pile', 'source', 'from', 'to', 'movedTo', 'material'] as const) {
     const held = (record as Record<string, unknown>)[field];
+    // The air has one place: a reading of it beside a pile's is not what was meant.
+    if (from === null && held === 'ambient') continue;
     if (typeof held === 'string' && (from === null ? field === 'place' || field === 'pile' : held === from)) {
       return { ...record, [field]: to };
     }
@@ -201,8 +203,8 @@ function standing(draft: Draft, number: number): Entry | null {
 /** Replying to an entry's message with `56.2`, `was net`, `yesterday` or `pile C` amends that entry. */
 export function amendByReply(draft: Draft, parsed: ParsedMessage, context: ReadContext): boolean {
   const numbers = repliedEntries(draft);
-  // A day alone asks for that day's list, but not where it answers a line.
-  const others = parsed.requests.filter(({ request }) => request !== 'amend' && request !== 'today');
+  // A day alone asks for that day's list and a pile alone for how it is, but not where they answer a line.
+  const others = parsed.requests.filter(({ request }) => !['amend', 'today', 'status'].includes(request));
   if (numbers.length === 0 || others.length > 0) return false;
   const lines = standingOf(draft, numbers);
   if (lines.length === 0 || parsed.records.length + parsed.doubts.length + parsed.danger.length > 0)
@@ -210,7 +212,9 @@ export function amendByReply(draft: Draft, parsed: ParsedMessage, context: ReadC
   const text = draft.incoming.text.trim().replace(IT_WAS, '');
   const isNumber = NUMBER_ALONE.test(text);
   const to = parsed.requests[0]?.to ?? (isNumber ? text : (dateOrPlace(text, context) ?? basisWord(text)));
-  if (to == null || (parsed.requests[0]?.request === 'today' && !DATE.test(String(to)))) return false;
+  const asks = parsed.requests[0]?.request;
+  if (to == null || (asks === 'today' && !DATE.test(String(to)))) return false;
+  if (asks === 'status' && draft.incoming.text.includes('?')) return false;
   const changes = lines.flatMap((old): Change[] => {
     const record = amended(draft, old.record as FieldRecord, parsed.requests[0]?.from ?? null, to);
     const checked = record ? FieldRecord.safeParse(record) : null;

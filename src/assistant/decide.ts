@@ -1,9 +1,10 @@
 import { sumKg } from '#core';
 import type { ReadContext } from '#parsers';
-import type { BookRecord, BookRecordOf, Entry, FieldRecord, ParsedMessage } from '#records';
+import type { BookRecord, BookRecordOf, Doubt, Entry, FieldRecord, ParsedMessage } from '#records';
 import { amendByReply } from './amend.ts';
 import { askOnce } from './asking.ts';
 import { cautionLines } from './cautions.ts';
+import { holdTwins } from './double-log.ts';
 import { doubtOf } from './doubting.ts';
 import type { Draft } from './draft.ts';
 import { atMachine, emergencyLines, tellCoordinators, withoutMedicalDetail } from './emergency.ts';
@@ -28,13 +29,12 @@ export function decide(draft: Draft, parsed: ParsedMessage, context: ReadContext
   else if (amendByReply(draft, parsed, context)) return;
 
   const before = draft.entries.length;
+  const twins: Doubt[] = [];
+  const asked: Doubt[] = [];
   parsed.records.forEach((record, i) => {
-    const doubt = doubtOf(draft, record);
-    if (doubt) {
-      hold(draft, doubt);
-      return;
-    }
-    writeRecord(draft, record, parsed, i);
+    const doubt = doubtOf(draft, record, twins);
+    if (doubt) (doubt.why === 'same-cart' ? twins : asked).push(doubt);
+    else writeRecord(draft, record, parsed, i);
   });
   const written = draft.entries.slice(before).filter((entry) => entry.held === null);
   for (const entry of written.slice(0, LISTED_MOST)) draft.lines.push(entryLine(draft, entry));
@@ -44,7 +44,8 @@ export function decide(draft: Draft, parsed: ParsedMessage, context: ReadContext
 
   sumLine(draft, written);
 
-  for (const doubt of parsed.doubts) hold(draft, doubt);
+  holdTwins(draft, twins);
+  for (const doubt of [...asked, ...parsed.doubts]) hold(draft, doubt);
   const held = draft.entries.slice(before).filter((entry) => entry.held !== null).length;
   if (held > 0) draft.lines.push(say('doubts-wait', { count: { count: held } }));
 

@@ -4,8 +4,8 @@ import type { Draft } from './draft.ts';
 import { heldPile } from './matters/index.ts';
 
 /** What the reader could read and the book makes doubtful: asked about before it is stored. */
-export const doubtOf = (draft: Draft, record: FieldRecord): Doubt | null =>
-  sameCart(draft, record) ?? mustAsk(draft, record);
+export const doubtOf = (draft: Draft, record: FieldRecord, twins: readonly Doubt[]): Doubt | null =>
+  sameCart(draft, record, twins) ?? mustAsk(draft, record);
 
 /** What is asked about whatever way it comes in, an edited message included. */
 export const mustAsk = (draft: Draft, record: FieldRecord): Doubt | null =>

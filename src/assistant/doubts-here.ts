@@ -1,4 +1,5 @@
 import type { Picture } from '#core';
+import type { Entry } from '#records';
 import type { Draft } from './draft.ts';
 
 /** A word answers a doubt that was asked or listed in its chat within this time; a number does as long as it is open. */
@@ -20,8 +21,17 @@ export function rememberDoubts(draft: Draft, entries: readonly number[]): void {
 
 type Held = Picture['held'][number];
 
+/** Carts asked about here within the hour that somebody has answered for: `same` said again is no new cart. */
+export function answeredTwins(draft: Draft): Entry[] {
+  return namedIn(draft)
+    .filter(({ at }) => Date.parse(draft.now) - Date.parse(at) <= 60 * 60_000)
+    .map(({ entry }) => draft.book.entry(draft.siteId, entry))
+    .filter((entry): entry is Entry => entry?.held?.why === 'same-cart' && entry.voidedBy !== null)
+    .reverse();
+}
+
 /** The open doubts of the site, the sender's own first, then the newest; `words`: whether a word may answer it here. */
-export function openDoubts(draft: Draft): { line: Held; words: boolean }[] {
+export function openDoubts(draft: Draft): { line: Held; words: boolean; own: boolean }[] {
   const { held } = draft.picture();
   if (held.length === 0) return [];
   const named = new Map(namedIn(draft).map(({ entry, at }) => [entry, at]));
@@ -33,6 +43,5 @@ export function openDoubts(draft: Draft): { line: Held; words: boolean }[] {
     .slice(-REMEMBERED)
     .reverse()
     .map((line) => ({ line, words: isRecent(named.get(line.entry)), own: isOwn(line.entry) }))
-    .sort((a, b) => Number(b.own) - Number(a.own))
-    .map(({ line, words }) => ({ line, words }));
+    .sort((a, b) => Number(b.own) - Number(a.own));
 }

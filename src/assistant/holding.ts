@@ -7,13 +7,37 @@ import { type Say, say } from './say.ts';
 /** Keeps a doubt in the book as a held line, asks about it, and offers its choices. */
 export function hold(draft: Draft, asked: Doubt): Entry {
   const doubt = withStart(asked);
-  const entry = draft.add(doubt.record, { held: { why: doubt.why, choices: doubt.choices, doubt } });
+  const entry = keepHeld(draft, doubt);
   if (doubt.danger) draft.lines.push(say('danger-if-true'));
-  draft.lines.push(doubtQuestion(entry, doubt));
+  askTogether(draft, [{ entry, doubt }]);
+  return entry;
+}
+
+/** A held line, of which nothing is said yet. */
+export const keepHeld = (draft: Draft, doubt: Doubt): Entry =>
+  draft.add(doubt.record, { held: { why: doubt.why, choices: doubt.choices, doubt } });
+
+/** One question, with one set of buttons, for held lines that one answer settles. */
+export function askTogether(draft: Draft, held: readonly { entry: Entry; doubt: Doubt }[]): void {
+  const { entry, doubt } = held[0]!;
+  const numbers = held.map((each) => each.entry.number);
+  if (held.length === 1) draft.lines.push(doubtQuestion(entry, doubt));
+  else
+    draft.lines.push(
+      say(`doubts-${doubt.why}`, {
+        entries: { text: numbers.map((number) => `#${number}`).join(', ') },
+        said: { text: held.map((each) => each.doubt.said).join(', ') },
+      }),
+    );
   offerChoices(draft, entry.number, doubt);
   remember(draft, { about: 'doubt', entry: entry.number, at: draft.now });
-  rememberDoubts(draft, [entry.number]);
-  return entry;
+  rememberDoubts(draft, numbers);
+}
+
+/** The same question once more, for an answer that fits none of its choices. */
+export function askAgain(draft: Draft, entry: Pick<Entry, 'number'>, doubt: Doubt): void {
+  draft.lines.push(doubtQuestion(entry, doubt));
+  offerChoices(draft, entry.number, doubt);
 }
 
 /** A pile that is not known may be a new one: to start it is the first choice. */

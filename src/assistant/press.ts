@@ -1,4 +1,4 @@
-import { drop, settle } from './answers.ts';
+import { answerDoubt, drop } from './answers.ts';
 import type { Draft } from './draft.ts';
 import type { ChoiceAct } from './ports.ts';
 import { readingContext } from './reading-context.ts';
@@ -23,17 +23,14 @@ export function press(draft: Draft): void {
 export function perform(draft: Draft, act: ChoiceAct): void {
   if (act.do === 'undo') undo(draft, act.entries);
   else if (act.do === 'ask') answerRequest(draft, act.request as never, readingContext(draft));
-  else if (act.do === 'answer') {
-    const held = draft.book.entry(draft.siteId, act.entry);
-    const chosen = held?.held?.choices[act.choice];
-    settle(draft, act.entry, chosen?.record ? (chosen.records ?? [chosen.record]) : null);
-  } else if (act.do === 'drop') {
+  else if (act.do === 'answer') answerDoubt(draft, act.entry, act.choice);
+  else if (act.do === 'drop') {
     const held = draft.book.entry(draft.siteId, act.entry);
     if (held?.voidedBy) {
       draft.lines.push(
         say('answered-already', { entry: { entry: held.number }, by: { entry: held.voidedBy } }),
       );
-    } else if (held) drop(draft, held);
+    } else if (held) drop(draft, [held]);
   }
   rememberWhy(draft);
 }

@@ -12,11 +12,14 @@ const RECENT_MIN = 24 * 60;
 export function readingContext(draft: Draft): ReadContext {
   const picture = draft.picture();
   const settings = settingsOf(picture, draft.today);
-  return {
+  const book: BookContext = bookContext(draft, picture);
+  const context = {
     ...vocabulary(picture, settings, draft.incoming.sentAt, draft.today),
     languages: languagesOf(draft, settings),
-    book: bookContext(draft, picture),
+    book,
   };
+  book.openQuestion = openQuestion(draft, context);
+  return context;
 }
 
 /** Who comes by a link may speak a language that the crew does not. */
@@ -71,7 +74,7 @@ function bookContext(draft: Draft, picture: Picture): BookContext {
     lastReadings: lastReadings(picture),
     openProblems: picture.problems.map(({ entry, topic, place }) => ({ entry, topic, place })),
     lastOfSender: lastOfSender(draft),
-    openQuestion: openQuestion(draft),
+    openQuestion: null,
     listed: draft.book.memo<string[]>(draft.siteId, `listed:${draft.incoming.chat}`) ?? [],
   };
 }

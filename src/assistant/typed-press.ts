@@ -1,7 +1,7 @@
-import { openDoubts } from './doubts-here.ts';
+import { answeredTwins, openDoubts } from './doubts-here.ts';
 import type { Draft } from './draft.ts';
 import type { Choice, ChoiceAct, OutgoingRow } from './ports.ts';
-import { openQuestion } from './questions.ts';
+import { asksForMore } from './questions.ts';
 import { type Say, say } from './say.ts';
 
 /** After this long a typed answer no longer belongs to the buttons that were offered. */
@@ -26,7 +26,12 @@ export function rememberOffered(draft: Draft, rows: readonly OutgoingRow[]): voi
 export function typedChoice(draft: Draft, labelsOf: (say: Say) => string[]): ChoiceAct | null {
   const said = fold(draft.incoming.text);
   if (said === '' || said.length > 60) return null;
-  return ofLastReply(draft, said) ?? ofOpenDoubt(draft, said, labelsOf);
+  return (
+    ofOpenDoubt(draft, said, labelsOf, 'own') ??
+    ofLastReply(draft, said) ??
+    ofOpenDoubt(draft, said, labelsOf, 'all') ??
+    ofAnsweredTwin(draft, said, labelsOf)
+  );
 }
 
 function ofLastReply(draft: Draft, said: string): ChoiceAct | null {
@@ -37,14 +42,18 @@ function ofLastReply(draft: Draft, said: string): ChoiceAct | null {
 }
 
 /** The sender's own doubts come first, then the newest; of a word that fits two buttons of one doubt nobody can tell. */
-function ofOpenDoubt(draft: Draft, said: string, labelsOf: (say: Say) => string[]): ChoiceAct | null {
+function ofOpenDoubt(
+  draft: Draft,
+  said: string,
+  labelsOf: (say: Say) => string[],
+  whose: 'own' | 'all',
+): ChoiceAct | null {
   // A message that answers another one speaks of that; a question asked since then is answered first.
   if (draft.incoming.replyTo) return null;
-  const question = openQuestion(draft);
-  if (question && question.about !== 'doubt') return null;
+  if (asksForMore(draft)) return null;
   const isNumber = /^-?\d+(?:\.\d+)?$/.test(said);
-  for (const { line, words } of openDoubts(draft)) {
-    if (!isNumber && !words) continue;
+  for (const { line, words, own } of openDoubts(draft)) {
+    if ((!isNumber && !words) || (whose === 'own' && !own)) continue;
     const fitting = line.doubt.choices.flatMap(({ say: name }, choice) => {
       if (EVERYDAY.includes(name)) return [];
       const labels = labelsOf(say('button-choice', { choice: { term: name, of: 'choice' } })).map(fold);
@@ -52,6 +61,20 @@ function ofOpenDoubt(draft: Draft, said: string, labelsOf: (say: Say) => string[
       return fits ? [choice] : [];
     });
     if (fitting.length === 1) return { do: 'answer', entry: line.entry, choice: fitting[0]! };
+  }
+  return null;
+}
+
+/** The second of two people to say `same` hears that it was answered, rather than logging their last cart once more. */
+function ofAnsweredTwin(draft: Draft, said: string, labelsOf: (say: Say) => string[]): ChoiceAct | null {
+  if (draft.incoming.replyTo) return null;
+  for (const { number, held } of answeredTwins(draft)) {
+    const choice = held!.choices.findIndex(({ say: name }) =>
+      labelsOf(say('button-choice', { choice: { term: name, of: 'choice' } }))
+        .map(fold)
+        .some((label) => isSaidOf(label, said)),
+    );
+    if (choice >= 0) return { do: 'answer', entry: number, choice };
   }
   return null;
 }

@@ -62,6 +62,14 @@ describe('answering an entry’s message puts that entry right', () => {
     expect(crew.lines().at(-1)!.record).toMatchObject({ place: 'pile C', celsius: [51] });
   });
 
+  test('a question under an entry stays one', () => {
+    const crew = crewOf();
+    crew.say('B 51, ambient 9', { id: 'a' });
+    expect(crew.say('how is C', { replyTo: 'a' }).entries).toEqual([]);
+    expect(crew.say('pile C?', { replyTo: 'a' }).entries).toEqual([]);
+    expect(crew.say('pile C', { replyTo: 'a' }).entries).toEqual([3]);
+  });
+
   test('also while another question is open in the chat', () => {
     const crew = crewOf();
     crew.say('chips 12', { id: 'a' });
@@ -184,6 +192,46 @@ describe('the same cart logged by two people', () => {
     },
   );
 
+  test.each([
+    ['en', 'cart', 'same', 'another cart'],
+    ['fr', 'bac', 'même', 'un autre bac'],
+    ['es', 'carrito', 'el mismo', 'otro carrito'],
+  ])('a pasted list that somebody else has pasted is one question (%s)', (_language, cart, same, other) => {
+    for (const [word, kept] of [
+      [same, 4],
+      [other, 7],
+    ] as const) {
+      const crew = crewOf();
+      crew.say('cart 40\ncart 42\ncart 44', { from: 'Ana' });
+      const turn = crew.say(`${cart} 40\n${cart} 42\n${cart} 44\n${cart} 50`, { from: 'Ben' });
+      expect(turn.replies[0]!.text.match(/#5, #6, #7/g)).toHaveLength(1);
+      expect(turn.replies[0]!.choices).toHaveLength(3);
+      crew.say('chips 12', { from: 'Luz' });
+      crew.say('undo', { from: 'Luz' });
+      crew.say(word, { from: 'Ana' });
+      expect(counting(crew)).toHaveLength(kept);
+    }
+  });
+
+  test('of two carts in a list only one can be the one that was logged before', () => {
+    const crew = crewOf();
+    crew.say('cart 42', { from: 'Ana' });
+    const turn = crew.say('cart 42\ncart 42', { from: 'Ben', id: 'b' });
+    expect(turn.entries).toEqual([2, 3]);
+    expect(turn.replies[0]!.choices).toEqual(['same cart', 'another cart', 'Undo']);
+    expect(counting(crew)).toHaveLength(2);
+  });
+
+  test('the second to answer hears that it was answered, and no cart of theirs is logged once more', () => {
+    const crew = crewOf();
+    crew.say('cart 60', { from: 'Ana' });
+    crew.say('cart 60.2', { from: 'Ben' });
+    crew.say('same', { from: 'Ben' });
+    expect(crew.ask('same', { from: 'Ana' })).toMatch(/^#2 was answered already/);
+    expect(counting(crew)).toHaveLength(1);
+    expect(crew.say('same again', { from: 'Ana' }).entries).toHaveLength(1);
+  });
+
   test('with no such question open, "same again" is one more of the same', () => {
     const crew = crewOf();
     crew.say('cart 60');
@@ -201,6 +249,43 @@ describe('doubts of several people', () => {
     expect(counting(crew)).toEqual([
       'Ana 2026-11-24 food-scraps 66.5 gross',
       'Luz 2026-11-24 food-scraps 74.5 gross',
+    ]);
+  });
+
+  test('the same number fits both: each settles their own', () => {
+    const crew = crewOf();
+    crew.say('cart 665', { from: 'Ana' });
+    crew.say('cart 665', { from: 'Ben', at: '2026-11-24T11:00' });
+    crew.say('66.5', { from: 'Ana', at: '2026-11-24T11:01' });
+    expect(crew.lines().map((line) => line.voidedBy)).toEqual([3, null, null]);
+  });
+
+  test.each([
+    ['yes', /^#1 cart 665: too heavy for that. Which\?/],
+    ['oui', /^#1 cart 665\s/],
+    ['sí', /^#1 cart 665: /],
+  ])('"%s" is said of one’s own, and where it settles nothing the question comes again', (yes, again) => {
+    const crew = crewOf();
+    crew.say('cart 665', { from: 'Ana' });
+    crew.say('cart 745', { from: 'Ben' });
+    expect(crew.ask(yes, { from: 'Ana' })).toMatch(again);
+    expect(counting(crew)).toEqual([]);
+  });
+
+  test('"the first" and "each" reach each their own, though somebody else was asked since', () => {
+    const crew = crewOf();
+    crew.say('cart 665', { from: 'Ana' });
+    crew.say('2 carts 61', { from: 'Ben' });
+    crew.say('pile D 55', { from: 'Luz' });
+    crew.say('the first', { from: 'Ana' });
+    crew.say('each', { from: 'Ben' });
+    crew.say('yes', { from: 'Luz' });
+    expect(counting(crew)).toEqual([
+      'Ana 2026-11-24 food-scraps 66.5 gross',
+      'Ben 2026-11-24 food-scraps 61 gross',
+      'Ben 2026-11-24 food-scraps 61 gross',
+      'Luz 2026-11-24 pile  ',
+      'Luz 2026-11-24 temperature  ',
     ]);
   });
 
@@ -227,6 +312,59 @@ describe('doubts of several people', () => {
     crew.say('cart 60', { from: 'Ana' });
     crew.say('cart 60.2', { from: 'Ben' });
     expect(crew.say('same', { from: 'Luz', at: '2026-11-26T09:00' }).entries).toEqual([]);
+  });
+});
+
+describe('questions of several people that are no doubts', () => {
+  const noTare = () => {
+    const crew = startScenario(HOSPITAL);
+    crew.say('good morning', { from: 'Rosa', coordinator: true });
+    return crew;
+  };
+  const settings = (crew: Crew) =>
+    crew.lines().flatMap(({ record }) => (record.kind === 'setting' ? [[record.name, record.value]] : []));
+
+  test('an empty weight reaches its question although another was asked since, of somebody else', () => {
+    const crew = noTare();
+    expect(crew.ask('cart 61', { from: 'Ana' })).toContain('What does an empty cart weigh?');
+    crew.say('cart 665', { from: 'Ben' });
+    crew.say('15.5', { from: 'Ana' });
+    crew.say('66.5', { from: 'Ben' });
+    expect(settings(crew)).toEqual([['tare:cart', 15.5]]);
+    expect(crew.lines().at(-1)).toMatchObject({ by: 'Ben', netKg: 51 });
+  });
+
+  test('of somebody who has a question open, a number that does not fit it is nobody’s empty weight', () => {
+    const crew = noTare();
+    crew.say('cart 61', { from: 'Ana' });
+    crew.say('cart 665', { from: 'Ben' });
+    expect(crew.ask('56', { from: 'Ben' })).toBe('56: what was that? Nothing stored.');
+    expect(crew.ask('15.5', { from: 'Luz' })).toMatch(/^#3 Set: empty cart 15.5 kg/);
+  });
+
+  test('an empty cart cannot weigh more than the full one that waits for it', () => {
+    const crew = noTare();
+    crew.say('cart 61', { from: 'Ana' });
+    expect(crew.ask('66.5', { from: 'Ana' })).toBe('66.5: what was that? Nothing stored.');
+    crew.say('15.5', { from: 'Ana' });
+    expect(settings(crew)).toEqual([['tare:cart', 15.5]]);
+  });
+
+  test('the air of one, the doubt of another', () => {
+    const crew = crewOf();
+    crew.say('B 51', { from: 'Luz' });
+    crew.say('cart 735', { from: 'Ana' });
+    crew.say('9', { from: 'Luz' });
+    crew.say('73.5', { from: 'Ana' });
+    expect(
+      crew
+        .lines()
+        .slice(-2)
+        .map(({ by, record }) => [by, record.kind]),
+    ).toEqual([
+      ['Luz', 'temperature'],
+      ['Ana', 'weigh-in'],
+    ]);
   });
 });
 

@@ -3,9 +3,9 @@ import { FieldRecord, type Request, toCelsius, toKg } from '#records';
 import { answerTyped } from '../answers.ts';
 import type { Draft } from '../draft.ts';
 import { entryLine } from '../entry-lines.ts';
-import { remember } from '../questions.ts';
+import { forget } from '../questions.ts';
 import { say } from '../say.ts';
-import { setTare } from './setting.ts';
+import { couldBeTare, setTare } from './setting.ts';
 
 /** A short message that answers what was asked: a doubt's choice, an empty weight, the air's temperature. */
 export function answer(draft: Draft, request: Request, context: ReadContext): void {
@@ -14,12 +14,12 @@ export function answer(draft: Draft, request: Request, context: ReadContext): vo
   if (question?.about === 'tare') {
     const value = Number.parseFloat(to.replace(',', '.'));
     const unit = /lb|#/i.test(to) ? 'lb' : /kg/i.test(to) ? 'kg' : context.units.mass;
-    if (Number.isFinite(value) && value > 0) {
+    if (Number.isFinite(value) && couldBeTare(draft, question.container, toKg(value, unit))) {
       if (draft.incoming.guest) {
         draft.lines.push(say('guest-sets-nothing'));
         return;
       }
-      remember(draft, null);
+      forget(draft, question);
       setTare(draft, question.container, question.label, toKg(value, unit));
       return;
     }
@@ -28,7 +28,7 @@ export function answer(draft: Draft, request: Request, context: ReadContext): vo
     const value = Number.parseFloat(to.replace(',', '.').replace('−', '-'));
     const unit = /f/i.test(to) ? 'F' : /c/i.test(to) ? 'C' : context.units.temperature;
     if (Number.isFinite(value)) {
-      remember(draft, null);
+      forget(draft, question);
       const record = FieldRecord.parse({
         kind: 'temperature',
         place: 'ambient',
@@ -39,6 +39,6 @@ export function answer(draft: Draft, request: Request, context: ReadContext): vo
       return;
     }
   }
-  if (answerTyped(draft, to)) return;
+  if (answerTyped(draft, question, to)) return;
   draft.lines.push(say('what-was-number', { text: { text: to } }));
 }

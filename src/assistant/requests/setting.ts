@@ -161,6 +161,19 @@ const splitLabel = (of: string): [string, string | null] => {
 };
 
 /** A tare: what waited for it is completed and named; what had one keeps it. */
+/** Whether an empty one can weigh that: less than each full one that waits for it. */
+export function couldBeTare(draft: Draft, container: string, kg: number): boolean {
+  const waiting = draft.picture().pending.filter((line) => line.container === container);
+  const gross = waiting.map(({ entry }) => {
+    const { kg: all, count } = (draft.book.entry(draft.siteId, entry)?.record ?? {}) as {
+      kg?: number;
+      count?: number;
+    };
+    return (all ?? Number.POSITIVE_INFINITY) / (count ?? 1);
+  });
+  return kg > 0 && gross.every((each) => kg < each);
+}
+
 export function setTare(
   draft: Draft,
   container: string,

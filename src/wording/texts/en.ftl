@@ -352,6 +352,7 @@ doubt-date-today-or-last = #{ $entry } { $said }: today, or a week ago?
 doubt-date-in-future = #{ $entry } { $said }: that is still to come. Which day?
 doubt-date-too-old = #{ $entry } { $said }: that is long ago. Which month?
 doubt-same-cart = #{ $entry } Looks like { $said }, logged a moment ago. Same cart or another?
+doubts-same-cart = { $entries } look like { $said }, logged a moment ago. The same carts or others?
 doubt-full-or-ready = #{ $entry } { $said }: full, or ready to use?
 doubt-unclear = #{ $entry } { $said }: not sure what is meant.
 doubts-wait = { $count ->
@@ -361,7 +362,10 @@ doubts-wait = { $count ->
 danger-if-true = If that is true it is near fire: DO NOT OPEN OR TURN IT. People back, fan off only if safe, call the fire service. Do not half wet it.
 
 answered-already = #{ $entry } was answered already: see #{ $by }.
-dropped = #{ $entry } dropped. It stays in the book, not counted.
+dropped = { $count ->
+    [one] { $entries } dropped. It stays in the book, not counted.
+   *[other] { $entries } dropped. They stay in the book, not counted.
+  }
 button-choice = { $choice }
 button-drop = Drop it
 button-name = { $who }

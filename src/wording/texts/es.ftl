@@ -352,6 +352,7 @@ doubt-date-today-or-last = #{ $entry } { $said }: ¿hoy, o hace una semana?
 doubt-date-in-future = #{ $entry } { $said }: eso no ha llegado. ¿Qué día?
 doubt-date-too-old = #{ $entry } { $said }: eso es de hace mucho. ¿Qué mes?
 doubt-same-cart = #{ $entry } Parece { $said }, anotado hace un momento. ¿El mismo carrito u otro?
+doubts-same-cart = { $entries } se parecen a { $said }, anotados hace un momento. ¿Los mismos carritos u otros?
 doubt-full-or-ready = #{ $entry } { $said }: ¿llena, o lista para usar?
 doubt-unclear = #{ $entry } { $said }: no me queda claro.
 doubts-wait = { $count ->
@@ -361,7 +362,10 @@ doubts-wait = { $count ->
 danger-if-true = Si es cierto, está cerca de arder: NO LA ABRAN NI LA VOLTEEN. Gente atrás, ventilador apagado solo si es seguro, llamen a los bomberos. No la mojen a medias.
 
 answered-already = #{ $entry } ya tiene respuesta: vea #{ $by }.
-dropped = #{ $entry } descartado. Queda en la bitácora, no cuenta.
+dropped = { $count ->
+    [one] { $entries } descartado. Queda en la bitácora, no cuenta.
+   *[other] { $entries } descartados. Quedan en la bitácora, no cuentan.
+  }
 button-choice = { $choice }
 button-drop = Dejarlo
 button-name = { $who }

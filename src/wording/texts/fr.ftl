@@ -352,6 +352,7 @@ doubt-date-today-or-last = #{ $entry } { $said } : aujourd'hui, ou il y a une s
 doubt-date-in-future = #{ $entry } { $said } : c'est encore à venir. Quel jour ?
 doubt-date-too-old = #{ $entry } { $said } : c'est bien loin. Quel mois ?
 doubt-same-cart = #{ $entry } On dirait { $said }, noté tout à l'heure. Le même bac ou un autre ?
+doubts-same-cart = { $entries } : on dirait { $said }, notés tout à l'heure. Les mêmes bacs ou d'autres ?
 doubt-full-or-ready = #{ $entry } { $said } : plein, ou prêt à servir ?
 doubt-unclear = #{ $entry } { $said } : pas sûr de comprendre.
 doubts-wait = { $count ->
@@ -361,7 +362,10 @@ doubts-wait = { $count ->
 danger-if-true = Si c'est vrai, feu proche : N'OUVREZ PAS, NE RETOURNEZ PAS. Tous à l'écart, ventilateur coupé si sans danger, appelez les pompiers. Ne mouillez pas à moitié.
 
 answered-already = #{ $entry } a déjà sa réponse : voir #{ $by }.
-dropped = #{ $entry } laissé tomber. Reste au cahier, pas compté.
+dropped = { $count ->
+    [one] { $entries } laissé tomber. Reste au cahier, pas compté.
+   *[other] { $entries } laissés tomber. Ils restent au cahier, pas comptés.
+  }
 button-choice = { $choice }
 button-drop = Laisser tomber
 button-name = { $who }
