@@ -16,12 +16,14 @@ import { readSentence } from './sentences.ts';
 import { settingFrom } from './setting-from.ts';
 import { readEnded, readMixTest, readShort } from './short-asks.ts';
 import { siteDuties } from './site-duties.ts';
+import { siteLimit } from './site-limits.ts';
 import { asksForToday, dateAtHead, dateOf, edges, sentencesOf, sourceHeading } from './stretches.ts';
 import { type Plain, plain, sliceOf } from './text.ts';
 import { scan, understand } from './tokens.ts';
 import { isComplaint } from './trouble-words.ts';
 import { containersSaidAgain } from './unsaid.ts';
 import { vocabularyFor } from './vocabulary.ts';
+import { readWind } from './wind.ts';
 
 /**
  * Reads one message: what goes into the log book, what is asked for, what must be asked about, and what
@@ -184,7 +186,9 @@ function commands(message: Plain, vocabulary: Vocabulary): boolean {
 
 /** A message that is one short question or command as a whole, or says what ended a problem and what was done. */
 function readWhole(message: Plain, context: ReadContext, vocabulary: Vocabulary): ParsedMessage | null {
-  const duties = siteDuties(message, context);
+  // A check that comes round at the site's own interval is no duty of its own beside it.
+  const limit = siteLimit(message, context);
+  const duties = limit ? [limit] : siteDuties(message, context);
   const short = duties ? { requests: duties, records: [] } : readShort(message, context, vocabulary);
   if (short) {
     return {
@@ -198,6 +202,8 @@ function readWhole(message: Plain, context: ReadContext, vocabulary: Vocabulary)
   if (dated) return dated;
   const tested = readMixTest(message, context, (piece) => readMessage(piece, context));
   if (tested) return tested;
+  const wind = readWind(message, (piece) => readMessage(piece, context));
+  if (wind) return wind;
   const later = putOff(message, (piece) => readMessage(piece, context));
   if (later) return later;
   if ((context.book?.openProblems.length ?? 0) === 0) return null;

@@ -1,4 +1,4 @@
-import { weekChange, weekOf } from '#core';
+import { weekChange, weekOf, weekStartsAt } from '#core';
 import type { Draft } from './draft.ts';
 import { say } from './say.ts';
 
@@ -6,7 +6,7 @@ import { say } from './say.ts';
 export function sayChangedWeeks(draft: Draft): void {
   const { book, siteId } = draft;
   if (draft.entries.length === 0) return;
-  const { weekStarts } = draft.before.base;
+  const weekStarts = weekStartsAt(draft.before, draft.today);
   const dates = new Set(draft.entries.map((entry) => entry.localDate));
   for (const number of draft.voided) {
     const old = book.entry(siteId, number);

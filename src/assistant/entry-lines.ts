@@ -4,6 +4,7 @@ import type { Draft } from './draft.ts';
 import { weighed } from './nets.ts';
 import { oftenSay } from './often.ts';
 import { type Arg, type Say, say } from './say.ts';
+import { watchedSay } from './watched-says.ts';
 
 type LineOf<K extends BookKind> = (
   record: BookRecordOf<K>,
@@ -204,6 +205,8 @@ const LINES: { [K in BookKind]: LineOf<K> } = {
           date: { date: r.when ?? draft.today },
         }),
     ...(r.mm != null ? [say('part-mm', { mm: { mm: r.mm } })] : []),
+    ...(r.windFrom ? [say('part-wind-from', { point: term('compass', r.windFrom) })] : []),
+    ...(r.windTo ? [say('part-wind-to', { near: term('near', 'wards') })] : []),
   ],
   removal: (r, { entry }) => [
     say('line-removal', { entry, material: { material: r.material } }),
@@ -312,6 +315,8 @@ function settingSay(record: BookRecordOf<'setting'>, draft: Draft): Say {
     const { chips, food } = value as { chips: number; food: number };
     return say('setting-ratio', { chips: { number: chips }, food: { number: food } });
   }
+  const watched = watchedSay(record.name, value);
+  if (watched) return watched;
   const drum = drumSettingSay(record.name, of, value);
   if (drum) return drum;
   if (name === 'accepts' && value !== null && typeof value === 'object' && !Array.isArray(value)) {

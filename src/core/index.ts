@@ -258,6 +258,7 @@ export {
   streamsOf,
   sumDays,
   totalsBetween,
+  weekStartsAt,
 } from './period.ts';
 export { dayOf } from './picture/change.ts';
 export { emptyPicture, placeOfPile } from './picture/empty.ts';
@@ -296,4 +297,4 @@ export {
   type Weighed,
 } from './weights/net.ts';
 export { sumKg } from './weights/sum-kg.ts';
-export { type Pace, type YearSoFar, yearSoFar } from './year.ts';
+export { type CapNow, capsNow, type Pace, type YearSoFar, yearSoFar } from './year.ts';

@@ -2,6 +2,7 @@ import { addDays } from './calendar.ts';
 import { INGREDIENTS } from './mix/ingredients.ts';
 import { dayOf, own } from './picture/change.ts';
 import { emptyDay, noAmount } from './picture/empty.ts';
+import { settingAt } from './picture/setting-at.ts';
 import type { Amount, DayTotals, Picture } from './picture/types.ts';
 import { sumKg } from './weights/sum-kg.ts';
 
@@ -96,6 +97,16 @@ export function totalsBetween(picture: Picture, from: string, to: string): DayTo
     if (day) days.push(day);
   }
   return sumDays(days);
+}
+
+/**
+ * On which day the site's week starts, as it stands on a local date.
+ * @source none needed: the setting, else the site file
+ * @example weekStartsAt(picture, '2026-06-17') // 'monday'
+ */
+export function weekStartsAt(picture: Picture, localDate: string): Picture['base']['weekStarts'] {
+  const set = settingAt(picture, 'week-starts', localDate);
+  return set === 'sunday' || set === 'saturday' || set === 'monday' ? set : picture.base.weekStarts;
 }
 
 /** The first local date that the book knows anything of; null in an empty one. */

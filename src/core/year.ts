@@ -1,7 +1,7 @@
 import { addDays, daysBetween, weekOf, yearSpan } from './calendar.ts';
 import { tNinety } from './heat/fit.ts';
 import type { Spread } from './mix/spread.ts';
-import { type FeedKg, feedBetween, firstDay } from './period.ts';
+import { type FeedKg, feedBetween, firstDay, weekStartsAt } from './period.ts';
 import { settingAt } from './picture/setting-at.ts';
 import type { Picture } from './picture/types.ts';
 
@@ -23,7 +23,7 @@ export type YearSoFar = {
   forecastKg: Spread | null;
   weeksUsed: number;
   pace: Pace;
-  caps: { per: 'week' | 'month'; capKg: number; kg: number; over: boolean }[];
+  caps: CapNow[];
 };
 
 /** The last so many whole weeks tell the pace; fewer than four tell none. @source common practice, no source */
@@ -72,7 +72,7 @@ export function yearSoFar(picture: Picture, localDate: string): YearSoFar {
     forecastKg,
     weeksUsed,
     pace: paceOf(missing, forecastKg, targetKg),
-    caps: capsOf(picture, localDate),
+    caps: capsNow(picture, localDate),
   };
 }
 
@@ -103,9 +103,7 @@ function forecast(picture: Picture, localDate: string, inHandKg: number, openLef
 /** Feed in kg for each open day, of the last whole weeks that were worked for half their days or more. */
 function weeklyRates(picture: Picture, localDate: string): number[] {
   const first = firstDay(picture) ?? localDate;
-  const starts = settingAt(picture, 'week-starts', localDate);
-  const weekStarts =
-    starts === 'sunday' || starts === 'saturday' || starts === 'monday' ? starts : picture.base.weekStarts;
+  const weekStarts = weekStartsAt(picture, localDate);
   const rates: number[] = [];
   let week = addDays(weekOf(addDays(localDate, 1), weekStarts), -7);
   // The week in which the book begins is no whole one.
@@ -118,16 +116,35 @@ function weeklyRates(picture: Picture, localDate: string): number[] {
   return rates;
 }
 
-/** Caps that a permit sets: `cap:week` and `cap:month`, in kg, against what came in so far in each. */
-function capsOf(picture: Picture, localDate: string): YearSoFar['caps'] {
+/** A cap on what may come in, with what has: `to` is the last day of the week or month. */
+export type CapNow = {
+  per: 'week' | 'month';
+  capKg: number;
+  kg: number;
+  over: boolean;
+  from: string;
+  to: string;
+};
+
+/**
+ * Caps that a permit sets, `cap:week` and `cap:month`, in kg, against what came in so far in each.
+ * @source sums
+ * @example capsNow(picture, '2026-06-17')[0] // { per: 'week', capKg: 2000, kg: 1850, over: false, … }
+ */
+export function capsNow(picture: Picture, localDate: string): CapNow[] {
   const starts = {
-    week: weekOf(localDate, picture.base.weekStarts),
+    week: weekOf(localDate, weekStartsAt(picture, localDate)),
     month: `${localDate.slice(0, 8)}01`,
   } as const;
   return (['week', 'month'] as const).flatMap((per) => {
     const capKg = settingAt(picture, `cap:${per}`, localDate);
     if (typeof capKg !== 'number' || capKg <= 0) return [];
-    const kg = both(feedBetween(picture, starts[per], localDate));
-    return [{ per, capKg, kg, over: kg > capKg }];
+    const from = starts[per];
+    const to = per === 'week' ? addDays(from, 6) : lastOfMonth(from);
+    const kg = both(feedBetween(picture, from, localDate));
+    return [{ per, capKg, kg, over: kg > capKg, from, to }];
   });
 }
+
+/** The last day of the month whose first is given. */
+const lastOfMonth = (first: string): string => addDays(`${addDays(first, 31).slice(0, 8)}01`, -1);

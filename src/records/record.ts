@@ -183,6 +183,11 @@ export const Weather = z.object({
   expects: z.enum(['rain', 'frost', 'snow', 'heat', 'wind']),
   observed: z.boolean().nullish(),
   mm: amount.nullish(),
+  /** Where a wind blows from, and onto whom, where it was said. */
+  windFrom: z
+    .enum(['north', 'north-east', 'east', 'south-east', 'south', 'south-west', 'west', 'north-west'])
+    .nullish(),
+  windTo: z.literal('wards').nullish(),
   ...common,
 });
 

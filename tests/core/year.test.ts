@@ -88,7 +88,7 @@ describe('the year so far', () => {
     const book = weekly([300, 300, 300]);
     book.log('2026-01-21T12:00', { kind: 'setting', name: 'cap:month', value: 800 });
     expect(yearSoFar(book.picture(), '2026-01-25').caps).toEqual([
-      { per: 'month', capKg: 800, kg: 900, over: true },
+      { per: 'month', capKg: 800, kg: 900, over: true, from: '2026-01-01', to: '2026-01-31' },
     ]);
   });
 

@@ -2,6 +2,7 @@ import type { Entry } from '#records';
 import { cautionLines } from '../cautions.ts';
 import type { Draft } from '../draft.ts';
 import type { Line } from '../say.ts';
+import { capMatters } from './caps.ts';
 import { checkMatters } from './checks.ts';
 import { drumMatters } from './drum.ts';
 import { gateMatters } from './gate.ts';
@@ -27,6 +28,7 @@ export function matters(draft: Draft, written: readonly Entry[]): Line[] {
   const problems = problemMatters(draft, written);
   if (heat.fire.length > 0) draft.lines.unshift(...heat.fire);
   const rest = [
+    ...capMatters(draft, written),
     ...gate.lines,
     ...checkMatters(draft, written),
     ...resolvedMatters(draft, written),

@@ -7,6 +7,7 @@ import { weighed } from '../nets.ts';
 import { pageAddress } from '../page-address.ts';
 import { say } from '../say.ts';
 import { settingsOf } from '../settings-of.ts';
+import { watchedLines } from '../watched-says.ts';
 import { ruleSetChosen } from './rule-set.ts';
 
 type Check = (value: unknown, draft: Draft) => boolean;
@@ -37,6 +38,14 @@ const oneOf =
   (value) =>
     values.includes(value);
 const text: Check = (value) => typeof value === 'string' && value.trim().length > 0 && value.length <= 300;
+
+const orNone =
+  (check: Check): Check =>
+  (value, draft) =>
+    value === null || check(value, draft);
+const isDate: Check = (value) =>
+  typeof value === 'string' && /^\d{4}-\d{2}-\d{2}$/.test(value) && !Number.isNaN(Date.parse(value));
+const COMPASS = ['north', 'north-east', 'east', 'south-east', 'south', 'south-west', 'west', 'north-west'];
 
 /** What may be set, and within which bounds; the part before a colon for settings of a thing. */
 const CHECKS: Record<string, Check> = {
@@ -95,13 +104,24 @@ const CHECKS: Record<string, Check> = {
   'drum-call': text,
   'drum-call-hours': inRange(0.25, 240),
   'order-days': inRange(1, 90),
+  /** What a permit lets in of a week or a month, in kg; the day a paper runs out; null takes it away. */
+  'cap:week': orNone(inRange(10, 1_000_000)),
+  'cap:month': orNone(inRange(10, 4_000_000)),
+  permit: orNone(isDate),
+  training: orNone(isDate),
+  'every:check-scale': inRange(1, 1100),
+  'every:check-thermometer': inRange(1, 1100),
+  'every:check-fan': inRange(1, 1100),
+  'every:check-stop-button': inRange(1, 1100),
+  'every:turn-pile': inRange(1, 365),
+  wards: orNone(oneOf(...COMPASS)),
   name: text,
   'page-address': (value) => typeof value === 'string' && pageAddress(value) !== null,
 };
 
 /** `set cart tare 15.5`, `set target 60 t`, `set summary monday 7:00`: checked, then a line of the book. */
 export function setting(draft: Draft, request: Request): void {
-  const name = request.name ?? '';
+  const name = asWritten(draft, request.name ?? '');
   if (!draft.mayDecide) {
     draft.lines.push(say('coordinators-only'));
     return;
@@ -124,6 +144,13 @@ export function setting(draft: Draft, request: Request): void {
   const value = name === 'accepts' ? withAccepted(draft, request.value) : request.value;
   draft.lines.push(entryLine(draft, write(draft, name, value, fromDay(request))));
   if (name === 'rule-set') ruleSetChosen(draft, request.value as RuleSetName);
+}
+
+/** A paper that the book knows already is the same one however its name is capitalised. */
+function asWritten(draft: Draft, name: string): string {
+  if (!/^(?:permit|training):/.test(name)) return name;
+  const known = Object.keys(draft.picture().settings);
+  return known.find((each) => each.toLowerCase() === name.toLowerCase()) ?? name;
 }
 
 /** What may go in is a list that grows: a new line joins those that are there, `no …` as what stays out. */
@@ -233,6 +260,7 @@ export function settings(draft: Draft): void {
     now.ruleSet === null
       ? say('settings-no-rule-set')
       : say('settings-rule-set', { name: { text: now.ruleSet } }),
+    ...watchedLines(picture, draft.today),
     say('settings-how'),
   );
 }

@@ -72,13 +72,18 @@ function jobLine(duty: Duty, n: number, date: string, nameOf: (person: number) =
   const parts: Say[] = [
     say('today-job', { n: { count: n }, what: { say: dutySay(duty) }, why: { say: whySay(duty) } }),
   ];
-  if (duty.by > date) parts.push(say('today-by', { date: { date: duty.by } }));
+  if (duty.by > date && !namesDay(duty, duty.by)) parts.push(say('today-by', { date: { date: duty.by } }));
+  else if (duty.by < date && !namesDay(duty)) parts.push(say('today-since', { date: { date: duty.by } }));
   if (duty.claimedBy !== null) {
     const who = nameOf(duty.claimedBy);
     if (who) parts.push(say('today-taken', { who: { text: who } }));
   }
   return parts;
 }
+
+/** Whether the reason given holds a day already: two dates in one line say less than one. */
+const namesDay = (duty: Duty, day?: string): boolean =>
+  Object.values(duty.why.args).some((fact) => 'date' in fact && (day === undefined || fact.date === day));
 
 /** What a duty is: `Read pile C`. */
 export const dutySay = (duty: Duty): Say => say(`duty-${duty.kind}`, duty.args);
@@ -97,12 +102,18 @@ function laterLines(heldBack: readonly Duty[]): Line[] {
           date: { text: '' },
           reason: { text: '' },
           ...duty.heldBack!.args,
+          from: { text: '' },
+          hasFrom: { text: hasFrom(duty.heldBack!.args?.from) ? 'yes' : 'no' },
           hasReason: { text: hasText(duty.heldBack!.args?.reason) ? 'yes' : 'no' },
         }),
       },
     }),
   );
 }
+
+/** Where a wind blows from was said. */
+const hasFrom = (arg: unknown): boolean =>
+  typeof arg === 'object' && arg !== null && 'term' in arg && arg.term !== 'unknown';
 
 const hasText = (arg: unknown): boolean =>
   typeof arg === 'object' && arg !== null && 'text' in arg && arg.text !== '';

@@ -6,6 +6,7 @@ import {
   type WeekReport,
   weekOf,
   weekReport,
+  weekStartsAt,
   type YearSoFar,
   yearSoFar,
 } from '#core';
@@ -21,10 +22,10 @@ type When = { at: string; localDate: string };
 /** `week`: the one that runs, or the last one where that was asked. */
 export function week(draft: Draft, request: Request): void {
   const picture = draft.picture();
-  const running = weekOf(draft.today, picture.base.weekStarts);
+  const running = weekOf(draft.today, weekStartsAt(picture, draft.today));
   const last = request.which === 'last' || request.last === true;
   const asked = typeof request.from === 'string' ? request.from.slice(0, 10) : null;
-  const from = asked ? weekOf(asked, picture.base.weekStarts) : last ? addDays(running, -7) : running;
+  const from = asked ? weekOf(asked, weekStartsAt(picture, asked)) : last ? addDays(running, -7) : running;
   const when = { at: draft.now, localDate: draft.today };
   draft.lines.push(...weekLines(picture, from, when, draft.book).lines);
   draft.drawing ??= () => weekDrawing(draft.picture(), from, draft.now, draft.manner);

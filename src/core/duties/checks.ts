@@ -42,8 +42,9 @@ function found({ chore, everyDays: usual, risk, onlyWithDrum }: Check, context: 
   }
   const since = last?.localDate ?? firstDay(picture);
   if (since === null) return [];
-  const by = addDays(since, everyDays(context, chore, usual));
+  const every = everyDays(context, chore, usual);
+  const by = addDays(since, every);
   if (by > localDate) return [];
   const why = coded(last ? 'last-checked' : 'never-checked', { date: { date: since } });
-  return [{ ...base, why, by, risk, canWait: true, doneHoldsDays: usual - 1 }];
+  return [{ ...base, why, by, risk, canWait: true, doneHoldsDays: every - 1 }];
 }

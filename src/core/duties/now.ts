@@ -1,6 +1,7 @@
 import { addDays, daysBetween } from '../calendar.ts';
 import { own } from '../picture/change.ts';
 import { askSource } from './ask-source.ts';
+import { caps } from './caps.ts';
 import { checks } from './checks.ts';
 import { cleaning } from './cleaning.ts';
 import { coverPile } from './cover-pile.ts';
@@ -10,6 +11,7 @@ import { keepAway } from './keep-away.ts';
 import { lookAgain } from './look-again.ts';
 import { answerDoubts, weighEmpty } from './open-lines.ts';
 import { ownDuties } from './own-duties.ts';
+import { pileRoom } from './pile-room.ts';
 import { readAmbient } from './read-ambient.ts';
 import { readPile } from './read-pile.ts';
 import { chaseResults, releasePile, samplePile } from './release.ts';
@@ -33,6 +35,8 @@ export const DUTY_RULES: readonly DutyRule[] = [
   samplePile,
   chaseResults,
   stock,
+  pileRoom,
+  caps,
   askSource,
   checks,
   season,

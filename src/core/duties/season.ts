@@ -94,7 +94,14 @@ export const permits: DutyRule = {
           why: { code: ends < localDate ? 'ran-out' : 'runs-out', args: { date: { date: ends } } },
           by: ends,
           risk: ends < localDate ? 3 : 2,
-          log: { code: 'set-date', args: { name: { text: setting }, date: { date: addDays(ends, 365) } } },
+          log: {
+            code: 'set-date',
+            args: {
+              what: { term: name[1]!, of: 'permit' },
+              name: { text: name[2]! },
+              date: { date: addDays(ends, 365) },
+            },
+          },
           canWait: true,
         },
       ];

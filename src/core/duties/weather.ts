@@ -1,8 +1,9 @@
 import { addDays } from '../calendar.ts';
-import type { Picture } from '../picture/types.ts';
+import { settingAt } from '../picture/setting-at.ts';
+import type { WeatherLine } from '../picture/types.ts';
 import type { Coded, DutyContext } from './duty.ts';
 
-type Weather = Picture['weather'][number];
+type Weather = WeatherLine;
 
 /** A forecast older than this says nothing any more. @source common practice, no source */
 const FORECAST_DAYS = 7;
@@ -38,8 +39,54 @@ export function noTurning(context: DutyContext): Coded<'frozen' | 'windy'> | nul
   if (frost && !(air && air.celsius > 2)) return { code: 'frozen', args: { date: { date: frost.for } } };
   const freezing = picture.problems.find(({ topic }) => topic === 'freezing');
   if (freezing) return { code: 'frozen', args: { entry: { entry: freezing.entry } } };
-  const wind = expected(context, ['wind'], 0) ?? seen(context, 'wind');
-  return wind ? { code: 'windy', args: { date: { date: wind.for } } } : null;
+  return windy(context);
+}
+
+/** The eight points in the order of the compass, so that two of them can be told apart by degrees. */
+const POINTS = ['north', 'north-east', 'east', 'south-east', 'south', 'south-west', 'west', 'north-west'];
+/** Wind spreads: within this of the straight line it still blows onto somebody. @source common practice, no source */
+const SPREAD_DEGREES = 45;
+
+/**
+ * A wind that blows towards the wards, or towards whoever is near: with its direction and theirs known it is held
+ * against them alone; with either unknown, people who are near are taken to be downwind.
+ */
+function windy(context: DutyContext): Coded<'windy'> | null {
+  const { picture, localDate } = context;
+  const wind = latestWind(context);
+  if (!wind) return null;
+  const wards = settingAt(picture, 'wards', localDate);
+  const lie = typeof wards === 'string' ? POINTS.indexOf(wards) : -1;
+  const from = POINTS.indexOf(wind.windFrom ?? '');
+  const known = wind.windTo === 'wards' || (lie >= 0 && from >= 0);
+  if (!known && picture.base.peopleNearby === 'none' && lie < 0) return null;
+  if (wind.windTo !== 'wards' && known && degreesApart((from + 4) % 8, lie) > SPREAD_DEGREES) return null;
+  return {
+    code: 'windy',
+    args: {
+      date: { date: wind.for },
+      blows: { text: known ? 'towards' : 'unknown' },
+      from: { term: wind.windFrom ?? 'unknown', of: 'compass' },
+      near: { term: picture.base.peopleNearby ?? 'people', of: 'near' },
+    },
+  };
+}
+
+const degreesApart = (a: number, b: number): number => {
+  const steps = Math.abs(a - b);
+  return Math.min(steps, 8 - steps) * 45;
+};
+
+/** Of several winds of the day the one told last: it knows more. */
+function latestWind(context: DutyContext): Weather | null {
+  const { picture, localDate } = context;
+  const winds = picture.weather.filter(
+    (line) =>
+      line.expects === 'wind' &&
+      line.for === localDate &&
+      (line.observed || line.localDate >= addDays(localDate, -FORECAST_DAYS)),
+  );
+  return winds.reduce<Weather | null>((last, line) => (last && last.entry > line.entry ? last : line), null);
 }
 
 const seen = ({ picture, localDate }: DutyContext, what: string): Weather | null =>

@@ -46,6 +46,8 @@ export const problems: Reducers<'problem' | 'resolved' | 'chore' | 'weather'> = 
       for: record.when?.slice(0, 10) ?? now.localDate,
       observed: record.observed ?? false,
       mm: record.mm ?? null,
+      ...(record.windFrom ? { windFrom: record.windFrom } : {}),
+      ...(record.windTo ? { windTo: record.windTo } : {}),
     };
     return { ...picture, weather: [...picture.weather, line] };
   },

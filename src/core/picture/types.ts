@@ -163,6 +163,16 @@ export type DutyNote = {
   reason: string | null;
 };
 
+/** Weather that is expected or was seen; of a wind, where it blows from and whether it blows onto people. */
+export type WeatherLine = Moment & {
+  expects: string;
+  for: string;
+  observed: boolean;
+  mm: number | null;
+  windFrom?: string | null;
+  windTo?: string | null;
+};
+
 /** What the site looks like now: a pure fold over entries, rebuilt from a week's snapshot when needed. */
 export type Picture = {
   /** The site file as given at the start: holds from always. */
@@ -196,7 +206,7 @@ export type Picture = {
   ownDuties: Record<string, OwnDuty>;
   /** By the key of the duty: the last thing that somebody said of it. */
   dutyNotes: Record<string, DutyNote>;
-  weather: (Moment & { expects: string; for: string; observed: boolean; mm: number | null })[];
+  weather: WeatherLine[];
   /** Days on which nobody works here, both ends included. */
   closures: { entry: number; from: string; to: string }[];
   /** Loads and additions of the last days, for the mix: newest last. */

@@ -301,6 +301,34 @@ setting-cautions = { $on ->
     [on] daily cautions on
    *[off] daily cautions off; lock-out, sharps and fire stay
   }
+setting-cap = limit for the { $per } { $kg }
+setting-cap-off = no limit for the { $per }
+setting-paper = { $what } { $name } runs out { $date }
+setting-paper-off = { $what } { $name } is not watched any more
+setting-every = { $what } every { $days ->
+    [one] day
+   *[other] { $days } days
+  }
+setting-wards = people to be kept from smell: to the { $point }
+setting-wards-off = no side to be kept from smell
+setting-name-turn-pile = turning in curing
+settings-also = { CAP($what) }
+cap-over = Over the limit for the { $per }: { $kg } of { $cap }, till { $date }. The permit decides what may still come in.
+part-wind-from = from the { $point }
+part-wind-to = towards the { $near }
+permit-permit = permit
+permit-training = training
+near-wards = wards
+near-classrooms = classrooms
+near-people = people
+compass-north = north
+compass-north-east = north-east
+compass-east = east
+compass-south-east = south-east
+compass-south = south
+compass-south-west = south-west
+compass-west = west
+compass-north-west = north-west
 setting-keep = words of messages kept { $days ->
     [one] 1 day
    *[other] { $days } days
@@ -1055,6 +1083,7 @@ today-head = { $day }: { $count ->
 today-nothing = { $day }: nothing is due.
 today-job = { $n } { $what }: { $why }
 today-by = by { $date }
+today-since = due since { $date }
 today-taken = { $who } has it
 today-more = … and { $count } more
 today-later = Later: { $what } ({ $why })
@@ -1070,6 +1099,8 @@ duty-cover-pile = Cover { $place }
 duty-discharge-drum = Discharge { $place }
 duty-count-stock = Count the { $material }
 duty-order-stock = Order { $material }
+duty-make-room = Make room for a pile
+duty-mind-cap = Mind the limit for the { $per }
 duty-ask-source = Ask { $source }
 duty-answer-doubt = #{ $entry } { $said }
 duty-weigh-empty = Weigh an empty { $container }
@@ -1088,7 +1119,7 @@ duty-chase-results = Ask for the results of { $place }
 duty-season-chips = Dry chips under a roof
 duty-season-exit = Insulate the exit
 duty-reweigh-empty = Weigh an empty { $container } again
-duty-renew-permit = Renew { $name }
+duty-renew-permit = Renew { $what } { $name }
 duty-own-duty = { CAP($name) }
 
 why-smoke = smoke was seen (#{ $entry }); do not open or turn it
@@ -1110,6 +1141,10 @@ why-filling = { $pct } full
 why-stayed = oldest load { $days } days in
 why-used-more-than-known = more was used than the book knows of
 why-days-left = about { $days } days left
+why-none-open = none of the { $count } piles takes fresh material
+why-nearly-full = { $place }, the last open one, is { $pct } full
+why-near-cap = { $kg } of { $cap } in, till { $date }
+why-over-cap = { $kg } in, over { $cap }, till { $date }; turn loads away
 why-not-come = nothing since { $date }, usually every { $days } days
 why-answer-doubt = held until somebody answers
 why-nets-wait = { $count ->
@@ -1136,7 +1171,13 @@ why-nothing-missing = nothing is missing on the book; look at it, then say so
 why-results-missing = { $count } laboratory results are missing, all else is there
 why-sampled = sampled { $date }, no results yet
 later-frozen = frozen
-later-windy = wind
+later-windy = { $blows ->
+    [towards] wind { $hasFrom ->
+        [yes] from the { $from } {""}
+       *[no] {""}
+      }towards the { $near }
+   *[unknown] wind, and where it blows is not said; { $near } are near
+  }
 later-closed = closed till { $date }
 later-postponed = put off till { $date }{ $hasReason ->
     [yes] {": "}{ $reason }
@@ -1156,7 +1197,9 @@ log-resolved = { $topic } gone
 log-check = { $chore }
 log-chore = { $chore }
 log-done-item = done 1
-log-set-date = set { $name } { $date }
+log-emptied = { $place } is empty
+log-started = started { $place }
+log-set-date = set { $what } { $name } { $date }
 log-own-done = done { $name }
 log-sample = sample { $place }
 log-release = { $place } is ready

@@ -301,6 +301,34 @@ setting-cautions = { $on ->
     [on] avisos de seguridad del día: sí
    *[off] avisos del día: no; bloqueo, punzantes y fuego se quedan
   }
+setting-cap = tope por { $per } { $kg }
+setting-cap-off = sin tope por { $per }
+setting-paper = { $what } { $name } vence { $date }
+setting-paper-off = { $what } { $name } ya no se vigila
+setting-every = { $what } cada { $days ->
+    [one] día
+   *[other] { $days } días
+  }
+setting-wards = lado que se protege del olor: { $point }
+setting-wards-off = ningún lado que proteger del olor
+setting-name-turn-pile = volteo en maduración
+settings-also = { CAP($what) }
+cap-over = Se pasó el tope por { $per }: { $kg } de { $cap }, hasta { $date }. El permiso decide qué puede entrar aún.
+part-wind-from = del { $point }
+part-wind-to = hacia las { $near }
+permit-permit = permiso
+permit-training = formación
+near-wards = salas
+near-classrooms = aulas
+near-people = personas
+compass-north = norte
+compass-north-east = noreste
+compass-east = este
+compass-south-east = sureste
+compass-south = sur
+compass-south-west = suroeste
+compass-west = oeste
+compass-north-west = noroeste
 setting-keep = palabras de los mensajes guardadas { $days ->
     [one] 1 día
    *[other] { $days } días
@@ -1055,6 +1083,7 @@ today-head = { $day }: { $count ->
 today-nothing = { $day }: no hay pendientes.
 today-job = { $n } { $what }: { $why }
 today-by = para { $date }
+today-since = pendiente desde { $date }
 today-taken = lo tiene { $who }
 today-more = … y { $count } más
 today-later = Después: { $what } ({ $why })
@@ -1070,6 +1099,8 @@ duty-cover-pile = Tapar { $place }
 duty-discharge-drum = Descargar { $place }
 duty-count-stock = Contar la existencia: { $material }
 duty-order-stock = Pedir { $material }
+duty-make-room = Hacer sitio para una pila
+duty-mind-cap = Vigilar el tope por { $per }
 duty-ask-source = Preguntar a { $source }
 duty-answer-doubt = #{ $entry } { $said }
 duty-weigh-empty = Pesar vacío: { $container }
@@ -1088,7 +1119,7 @@ duty-chase-results = Pedir los resultados de { $place }
 duty-season-chips = Astillas secas bajo techo
 duty-season-exit = Aislar la salida
 duty-reweigh-empty = Pesar vacío otra vez: { $container }
-duty-renew-permit = Renovar { $name }
+duty-renew-permit = Renovar: { $what } { $name }
 duty-own-duty = { CAP($name) }
 
 why-smoke = se vio humo (#{ $entry }); no la abra ni la voltee
@@ -1110,6 +1141,10 @@ why-filling = lleno al { $pct }
 why-stayed = la carga más vieja lleva { $days } días
 why-used-more-than-known = se usó más de lo que sabe la bitácora
 why-days-left = quedan unos { $days } días
+why-none-open = ninguna de las { $count } pilas recibe material fresco
+why-nearly-full = { $place }, la última abierta, está al { $pct }
+why-near-cap = { $kg } de { $cap }, hasta { $date }
+why-over-cap = { $kg }, más que { $cap }, hasta { $date }; rechace cargas
 why-not-come = nada desde { $date }, por lo usual cada { $days } días
 why-answer-doubt = en espera de una respuesta
 why-nets-wait = { $count ->
@@ -1136,7 +1171,13 @@ why-nothing-missing = no falta nada en el registro; mírela y dígalo
 why-results-missing = faltan { $count } resultados de laboratorio, lo demás está
 why-sampled = muestra de { $date }, sin resultados todavía
 later-frozen = congelado
-later-windy = viento
+later-windy = { $blows ->
+    [towards] viento { $hasFrom ->
+        [yes] del { $from } {""}
+       *[no] {""}
+      }hacia las { $near }
+   *[unknown] viento, sin dirección conocida; hay { $near } cerca
+  }
 later-closed = cerrado hasta { $date }
 later-postponed = aplazado hasta { $date }{ $hasReason ->
     [yes] {": "}{ $reason }
@@ -1156,7 +1197,9 @@ log-resolved = ya no hay { $topic }
 log-check = { $chore }
 log-chore = { $chore }
 log-done-item = hecho 1
-log-set-date = pon { $name } { $date }
+log-emptied = { $place } está vacía
+log-started = empezamos { $place }
+log-set-date = pon { $what } { $name } { $date }
 log-own-done = hecho { $name }
 log-sample = muestra { $place }
 log-release = { $place } está lista

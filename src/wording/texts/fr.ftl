@@ -301,6 +301,34 @@ setting-cautions = { $on ->
     [on] rappels de prudence du jour : oui
    *[off] rappels du jour : non ; cadenassage, piqûres et feu restent
   }
+setting-cap = plafond par { $per } { $kg }
+setting-cap-off = plus de plafond par { $per }
+setting-paper = { $what } { $name } expire { $date }
+setting-paper-off = { $what } { $name } n'est plus suivi
+setting-every = { $what } tous les { $days ->
+    [one] jours
+   *[other] { $days } jours
+  }
+setting-wards = côté à préserver des odeurs : { $point }
+setting-wards-off = aucun côté à préserver des odeurs
+setting-name-turn-pile = retournement en maturation
+settings-also = { CAP($what) }
+cap-over = Plafond par { $per } dépassé : { $kg } sur { $cap }, jusqu'à { $date }. Le permis décide de ce qui peut encore entrer.
+part-wind-from = du { $point }
+part-wind-to = vers les { $near }
+permit-permit = permis
+permit-training = formation
+near-wards = chambres
+near-classrooms = salles de classe
+near-people = voisins
+compass-north = nord
+compass-north-east = nord-est
+compass-east = est
+compass-south-east = sud-est
+compass-south = sud
+compass-south-west = sud-ouest
+compass-west = ouest
+compass-north-west = nord-ouest
 setting-keep = mots des messages gardés { $days ->
     [one] 1 jour
    *[other] { $days } jours
@@ -1055,6 +1083,7 @@ today-head = { $day } : { $count ->
 today-nothing = { $day } : rien à faire.
 today-job = { $n } { $what } : { $why }
 today-by = pour { $date }
+today-since = dû depuis { $date }
 today-taken = pris par { $who }
 today-more = … et { $count } de plus
 today-later = Plus tard : { $what } ({ $why })
@@ -1070,6 +1099,8 @@ duty-cover-pile = Couvrir { $place }
 duty-discharge-drum = Vider { $place }
 duty-count-stock = Compter la réserve : { $material }
 duty-order-stock = Commander : { $material }
+duty-make-room = Faire de la place pour un tas
+duty-mind-cap = Surveiller le plafond par { $per }
 duty-ask-source = Demander à { $source }
 duty-answer-doubt = #{ $entry } { $said }
 duty-weigh-empty = Peser vide : { $container }
@@ -1088,7 +1119,7 @@ duty-chase-results = Relancer le labo : { $place }
 duty-season-chips = Copeaux secs sous un toit
 duty-season-exit = Isoler la sortie
 duty-reweigh-empty = Repeser vide : { $container }
-duty-renew-permit = Renouveler { $name }
+duty-renew-permit = Renouveler : { $what } { $name }
 duty-own-duty = { CAP($name) }
 
 why-smoke = fumée vue (#{ $entry }) ; n'ouvrez pas, ne retournez pas
@@ -1110,6 +1141,10 @@ why-filling = plein à { $pct }
 why-stayed = plus vieille charge : { $days } jours dedans
 why-used-more-than-known = on a pris plus que le cahier n'en connaît
 why-days-left = environ { $days } jours de reste
+why-none-open = aucun des { $count } tas ne prend de matière fraîche
+why-nearly-full = { $place }, le dernier ouvert, est plein à { $pct }
+why-near-cap = { $kg } sur { $cap }, jusqu'à { $date }
+why-over-cap = { $kg }, plus que { $cap }, jusqu'à { $date } ; refuser des chargements
 why-not-come = rien depuis { $date }, d'habitude tous les { $days } jours
 why-answer-doubt = en attente d'une réponse
 why-nets-wait = { $count ->
@@ -1136,7 +1171,13 @@ why-nothing-missing = plus rien ne manque au registre ; allez voir, puis dites-l
 why-results-missing = il manque { $count } résultats de labo, tout le reste y est
 why-sampled = échantillon du { $date }, pas encore de résultat
 later-frozen = gelé
-later-windy = vent
+later-windy = { $blows ->
+    [towards] vent { $hasFrom ->
+        [yes] du { $from } {""}
+       *[no] {""}
+      }vers les { $near }
+   *[unknown] vent, sans direction connue ; des { $near } sont proches
+  }
 later-closed = fermé jusqu'à { $date }
 later-postponed = remis à { $date }{ $hasReason ->
     [yes] {" : "}{ $reason }
@@ -1156,7 +1197,9 @@ log-resolved = plus de { $topic }
 log-check = { $chore }
 log-chore = { $chore }
 log-done-item = fait 1
-log-set-date = règle { $name } { $date }
+log-emptied = { $place } est vide
+log-started = commencé { $place }
+log-set-date = règle { $what } { $name } { $date }
 log-own-done = fait { $name }
 log-sample = échantillon { $place }
 log-release = { $place } est prêt
