@@ -8,7 +8,7 @@ import { answerIn, onceMore } from './grammar/answers.ts';
 import { dutyIn } from './grammar/duty.ts';
 import type { Vocabulary } from './lexicon.ts';
 import { readPageAddress } from './page-address.ts';
-import { approximations, corrections, places, units, wordNumbers } from './prepare/index.ts';
+import { approximations, corrections, ownSources, places, units, wordNumbers } from './prepare/index.ts';
 import { putOff } from './put-off.ts';
 import type { Carry, Item } from './reading.ts';
 import { datesIn, plainAt, type SaidDate } from './said-dates.ts';
@@ -69,6 +69,7 @@ export function readMessage(text: string, context: ReadContext): ParsedMessage {
   tokens = wordNumbers(tokens);
   tokens = approximations(units(tokens, context));
   tokens = containersSaidAgain(corrections(places(tokens, context)));
+  tokens = ownSources(tokens, (a, b) => sliceOf(message, a, b), vocabulary);
   const found: Found[] = [];
   const unread: [number, number][] = [];
   const carry: Carry = { place: null, container: null, source: null };
