@@ -1,4 +1,4 @@
-import { type FieldRecord, isLengthUnit } from '#records';
+import type { FieldRecord } from '#records';
 import { drop } from '../plausible.ts';
 import {
   bare,
@@ -64,12 +64,13 @@ export function forEachPlace(
 }
 
 /** The record, or the doubt that its place raises. */
-function placed(place: string, scope: Scope, record: FieldRecord, field = 'pile'): Item {
+export function placed(place: string, scope: Scope, record: FieldRecord, field = 'pile'): Item {
   if (!isKnown(place, scope.context)) return { doubt: strangePlace(record, place, scope.context, field) };
   return { record };
 }
 
-const WHOLE = ['both', 'all', 'many', 'pilehead'];
+/** Words that speak of several piles, or of piles as such. */
+export const WHOLE = ['both', 'all', 'many', 'pilehead'];
 
 /** `gave D a turn`: the giving says no more than the turn does. */
 const gaveTurn = (tokens: readonly Tok[]) =>
@@ -151,138 +152,6 @@ function turnedByDay(tokens: readonly Tok[], scope: Scope): Item[] | null {
     items.push(...read.map((item) => ({ ...item, day: tokens[at]! })));
   }
   return items;
-}
-
-export const cover: Reader = {
-  rule: 'cover',
-  on: ['cover', 'uncover', 'layer', 'material'],
-  read(tokens, scope) {
-    const twice = twoCovers(tokens, scope);
-    if (twice) return twice;
-    // `4 inches of chips on top of A`: with its thickness a material is a cover.
-    const thick = tokens.filter((tok) => tok.k === 'n' && isLengthUnit(tok.n!.unit) && tok.n!.unit !== 'm');
-    const slots = take(
-      tokens.filter((tok) => !thick.includes(tok)),
-      SLOTS_1,
-    );
-    if (!slots || scope.asked) return null;
-    const shifted = movedCover(slots, scope);
-    if (shifted) return shifted;
-    if (slots.get('cover').length + slots.get('uncover').length > 2) return null;
-    const materials = slots.get('material').map((tok) => sense(tok, 'material')!);
-    if (
-      materials.some(
-        (m) =>
-          ![
-            'mature-compost',
-            'finished-compost',
-            'wood-chips',
-            'straw',
-            'leaves',
-            'cardboard',
-            'sawdust',
-          ].includes(m),
-      )
-    )
-      return null;
-    const verb = slots.get('cover').length > 0 || slots.get('uncover').length > 0;
-    const layerToks = slots.all.filter((one) => sense(one.tok, 'layer') !== undefined).map((one) => one.tok);
-    const taken = slots.get('remove').length > 0 || slots.get('move').length > 0;
-    const off =
-      slots.all.some((one) => isPrep(one, 'off')) ||
-      slots.get('uncover').length > 0 ||
-      (taken &&
-        layerToks.length > 0 &&
-        // `le quité la lona a la 1`: Spanish takes things off to somebody.
-        slots.all.some((one) =>
-          isPrep(one, 'from', 'off', 'of', ...(slots.get('remove').length > 0 ? ['to'] : [])),
-        ));
-    const on = slots.all.some((one) => isPrep(one, 'on', 'to', 'into', 'in')) || slots.get('add').length > 0;
-    const bareTarped = layerToks.some((tok) => tok.s === 'tarped');
-    const laid = thick.length === 1 && materials.length === 1 && on && slots.get('place').length > 0;
-    if (thick.length > 0 && !laid && !verb && layerToks.length === 0) return null;
-    if (!verb && !laid && !(layerToks.length > 0 && (off || on || bareTarped || taken))) return null;
-    if (!verb && taken && !off) return null;
-    // A material with no covering word is a load, not a cover.
-    const layers: ('mature-compost' | 'wood-chips' | 'geotextile' | 'tarp' | 'unspecified')[] = [];
-    const add = (layer: (typeof layers)[number]) => !layers.includes(layer) && layers.push(layer);
-    for (const one of slots.all) {
-      // `bâche` is the sheet and the doing.
-      const layer = sense(one.tok, 'layer') as (typeof layers)[number] | undefined;
-      if (layer && layer !== 'unspecified') add(layer);
-      if (one.cls === 'material') {
-        const m = sense(one.tok, 'material')!;
-        add(
-          m === 'mature-compost' || m === 'finished-compost'
-            ? 'mature-compost'
-            : m === 'wood-chips'
-              ? 'wood-chips'
-              : 'unspecified',
-        );
-      }
-    }
-    if (materials.length > 0 && !verb && !laid && layers.length === materials.length) return null;
-    if (layers.length === 0) {
-      const sheet = slots
-        .get('cover')
-        .map((tok) => sense(tok, 'cover'))
-        .find((v) => v === 'tarp' || v === 'geotextile');
-      layers.push((sheet as 'tarp') ?? 'unspecified');
-    }
-    const places = placesOf(slots);
-    if (places.some((place) => ['exit', 'ambient', 'floor', 'lift'].includes(place))) return null;
-    return layers.flatMap((layer) =>
-      forEachPlace(slots, scope, (pile) => ({ kind: 'cover', pile, layer, on: !off })),
-    );
-  },
-};
-
-/** `moved the tarp from A to D`: off the one, on the other. */
-function movedCover(slots: Slots, scope: Scope): Item[] | null {
-  const layer = slots.val('layer') as 'tarp' | undefined;
-  if (slots.get('move').length === 0 || !layer || slots.get('place').length !== 2) return null;
-  const at = (...kinds: readonly string[]) => slots.all.findIndex((one) => isPrep(one, ...kinds));
-  const placeAt = slots.all.flatMap((one, k) => (one.cls === 'place' ? [k] : []));
-  const [from, to] = [
-    at('from', 'off'),
-    slots.all.findLastIndex((one) => isPrep(one, 'to', 'on', 'onto', 'into')),
-  ];
-  if (from < 0 || from > placeAt[0]! || to < placeAt[0]! || to > placeAt[1]!) return null;
-  const [was, now] = placesOf(slots);
-  if (!was || !now) return null;
-  return [was, now].map((pile) => placed(pile, scope, { kind: 'cover', pile, layer, on: pile === now }));
-}
-
-const COVER_SIGNS: readonly (readonly [string, string | undefined])[] = [
-  ['uncover', undefined],
-  ['cover', undefined],
-  ['prep', 'off'],
-  ['prep', 'on'],
-];
-const signed = (tokens: readonly Tok[]) =>
-  COVER_SIGNS.find(([cls, val]) =>
-    tokens.some((tok) => tok.senses.some((s) => s.cls === cls && (val === undefined || s.val === val))),
-  );
-const placesIn = (tokens: readonly Tok[]) =>
-  tokens.some((tok) => sense(tok, 'place') !== undefined || sense(tok, 'place?') !== undefined);
-
-/** `tarp off B, on D`, `tapé la 1 y destapé la 2`: two clauses, each on or off by itself, of one layer. */
-function twoCovers(tokens: readonly Tok[], scope: Scope): Item[] | null {
-  for (let k = 1; k < tokens.length - 1; k++) {
-    if (sense(tokens[k], 'and') === undefined && tokens[k]!.s !== ',') continue;
-    const first = tokens.slice(0, k);
-    const second = tokens.slice(k + 1).filter((tok) => sense(tok, 'there') === undefined && tok.s !== 'it');
-    if (!placesIn(first) || !placesIn(second) || !signed(first) || !signed(second)) continue;
-    const layer = first.find((tok) => sense(tok, 'layer') !== undefined);
-    const own = second.some((tok) =>
-      ['cover', 'uncover', 'layer', 'material'].some((cls) => sense(tok, cls) !== undefined),
-    );
-    if (!own && !layer) continue;
-    const one = cover.read(first, scope);
-    const two = one && cover.read(own ? second : [layer!, ...second], scope);
-    if (one && two) return [...one, ...two];
-  }
-  return null;
 }
 
 const GOOD = new Set('good|ok|okay|fine|all good|bon|bonne|correct|correcte|bien|buena|bueno'.split('|'));
@@ -394,20 +263,6 @@ function percentRecord(place: string, percent: number, scope: Scope): Item {
 }
 
 // What each reader accepts, kept as constants so that their ranks are worked out once.
-const SLOTS_1 = [
-  'uncover',
-  'cover',
-  'layer',
-  'place',
-  'material',
-  'remove',
-  'add',
-  'fixback',
-  ...WHOLE,
-  'move',
-  'deep',
-  'be',
-];
 const SLOTS_2 = [
   'feel',
   'squeeze',

@@ -2,9 +2,10 @@
 // Where two could read the same words, the earlier in the list does.
 import type { Reader } from '../reading.ts';
 import { delivery, rejected } from './arriving.ts';
-import { cover, moisture, turning } from './care.ts';
+import { moisture, turning } from './care.ts';
 import { chore } from './chores.ts';
 import { hours, labResult, level, sample } from './counts.ts';
+import { cover } from './covers.ts';
 import { discharge, drumSetting } from './drum.ts';
 import { jobs } from './jobs.ts';
 import { removal, screening } from './leaving.ts';

@@ -383,7 +383,11 @@ function placeless(
     slots.get('tempword').length > 0 ||
     // `1 and 2 are steaming` counts piles
     (slots.get('degree').length > 0 && figures.every((n) => n.unit !== null || n.value >= 20)) ||
-    figures.some((n) => n.unit !== null);
+    figures.some((n) => n.unit !== null) ||
+    // `the pile is at 58` names none of them
+    (slots.get('pilehead').length > 0 &&
+      slots.all.some((one) => one.cls === 'be' || isPrep(one, 'at', 'in')) &&
+      figures.every((n) => n.value >= 20));
   if (!clear || scope.asked) return null;
   const sites = context.piles.length + context.drums.length;
   if (sites === 1 && context.piles.length === 1) return one(context.piles[0]!, pieces, slots, scope, false);

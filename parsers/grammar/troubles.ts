@@ -1,5 +1,5 @@
 import type { FieldRecord, ProblemTopic } from '#records';
-import { bare, isPrep, placesOf, type Reader, take } from '../reading.ts';
+import { bare, isPrep, placesOf, type Reader, type Slots, take } from '../reading.ts';
 import { sense, type Tok } from '../tokens.ts';
 
 const topicOf = (tok: Tok) => sense(tok, 'topic') as ProblemTopic | undefined;
@@ -24,18 +24,21 @@ export const problem: Reader = {
   on: ['topic', 'material'],
   read(tokens, scope) {
     const slots = take(tokens, SLOTS_1, 2);
-    if (!slots || scope.asked || slots.nums.length > 0) return null;
+    if (!slots || scope.asked) return null;
     const topics = [...new Set(slots.get('topic').map((tok) => topicOf(tok)!))];
+    if (slots.nums.length > 0 && !figuresFit(slots, topics)) return null;
+    if (twoClauses(slots)) return null;
     const strewn =
       slots.get('material').some((tok) => sense(tok, 'material') === 'residue') &&
       topics.length === 0 &&
-      placesOf(slots).length > 0 &&
+      placesOf(slots).length + slots.get('container').length > 0 &&
       slots.all.some(
         (one) => isPrep(one, 'on') || isPrep(one, 'in') || one.cls === 'seen' || one.cls === 'because',
       );
     const topic = strewn ? ('contamination' as const) : chiefOf(topics);
     if (!topic) return null;
     const places = placesOf(slots);
+    const spot = slots.get('spot').length > 0;
     const anchored =
       places.length > 0 ||
       slots.get('machine').length > 0 ||
@@ -71,15 +74,65 @@ export const problem: Reader = {
       if (!(topic === 'contamination' && slots.get('topic').some((tok) => tok.s.includes(' ')))) return null;
     }
     if (!LOUD.has(topic)) return null;
+    // `the office stinks` is no trouble of the heaps; `no power in the office` is one.
+    if (spot && !anchored && !OF_THE_SITE.has(topic)) return null;
     const strength = slots.val('strength') as 'faint' | 'strong' | undefined;
     const make = (place: string | undefined): FieldRecord =>
       bare({ kind: 'problem' as const, topic, place, strength: topic === 'odour' ? strength : undefined });
     if (places.length === 0 && scope.carry.place && tokens.some((tok) => sense(tok, 'there') !== undefined))
       return [{ record: make(scope.carry.place) }];
-    if (places.length <= 1) return [{ record: make(places[0]) }];
-    return places.map((place) => ({ record: make(place) }));
+    const apart = listedTopics(slots);
+    const records = (place: string | undefined) =>
+      apart.length > 1
+        ? apart.map((each) => ({ record: { ...make(place), topic: each } as FieldRecord }))
+        : [{ record: make(place) }];
+    return places.length <= 1 ? records(places[0]) : places.flatMap(records);
   },
 };
+
+const OF_THE_SITE = new Set<ProblemTopic>(['power', 'spill', 'fault', 'complaint']);
+
+/** Troubles that come side by side: `flies and a bad smell at B` is two. */
+const SIDE_BY_SIDE = new Set<ProblemTopic>(['flies', 'odour', 'leachate', 'pests']);
+
+/** The troubles of a list, in the order said, where a comma or `and` parts them; else none. */
+function listedTopics(slots: Slots): ProblemTopic[] {
+  const out: ProblemTopic[] = [];
+  let parted = true;
+  for (const { cls, tok } of slots.all) {
+    const topic = cls === 'topic' ? topicOf(tok) : undefined;
+    if (topic === undefined) {
+      parted ||= cls === 'and' || (cls === 'sep' && ',+&'.includes(tok.s)) || sense(tok, 'and') !== undefined;
+      continue;
+    }
+    if (!SIDE_BY_SIDE.has(topic)) return [];
+    if (out.includes(topic)) continue;
+    if (!parted) return [];
+    out.push(topic);
+    parted = false;
+  }
+  return out;
+}
+
+/** `flies in the drum room, A smells`: each with its place, so each is read by itself. */
+function twoClauses(slots: Slots): boolean {
+  const comma = slots.all.findIndex((one) => one.cls === 'sep' && one.tok.s === ',');
+  if (comma < 0) return false;
+  return [slots.all.slice(0, comma), slots.all.slice(comma)].every(
+    (half) => half.some((one) => one.cls === 'topic') && half.some((one) => one.cls === 'place' || one.cls === 'spot'),
+  );
+}
+
+/** Figures that a trouble may have: since when the power is out, how much was spilled. */
+function figuresFit(slots: Slots, topics: readonly ProblemTopic[]): boolean {
+  if (slots.nums.length > 1) return false;
+  const at = slots.all.findIndex((one) => one.cls === 'n');
+  const n = slots.nums[0]!.n!;
+  if (n.to !== undefined) return false;
+  if (topics.includes('power'))
+    return n.unit === null && n.value <= 24 && sense(slots.all[at - 1]?.tok, 'since') !== undefined;
+  return topics.includes('spill') && n.value <= 60 && (n.unit !== null || slots.get('container').length > 0);
+}
 
 const RANK: readonly ProblemTopic[] = [
   'complaint',
@@ -182,6 +235,9 @@ const SLOTS_1 = [
   'gloss',
   'squeeze',
   'because',
+  'spot',
+  'n',
+  'since',
 ];
 
 const SLOTS_2 = [

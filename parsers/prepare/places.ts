@@ -152,10 +152,11 @@ function labelOf(
       context.drums.some((drum) => drum.name === `${head} ${n.value}`)
     )
       return String(n.value);
-    if (head === 'drum') return next?.k === 'n' ? String(n.value) : null;
+    // `drum 57 60 58` is a list of readings: no site has so many drums.
+    if (head === 'drum') return next?.k === 'n' && n.value < 20 ? String(n.value) : null;
     if (head === 'bay' && n.value < 40) return String(n.value);
     if (n.hash) return String(n.value);
-    if (!numbered) return n.value < 30 || next?.k === 'n' ? String(n.value) : null;
+    if (!numbered) return n.value < 20 ? String(n.value) : null;
     return n.value < 30 || next?.k === 'n' ? String(n.value) : null;
   }
   if (label.k !== 'w') return null;

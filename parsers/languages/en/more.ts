@@ -3,6 +3,8 @@ import type { Words } from '../../lexicon.ts';
 /** The rest of the English words: links, checks, laboratory terms, and what turns up beside a trouble. */
 export const more: Words = {
   numand: 'and|n',
+  // A link that says something lies on a pile, not in it.
+  atop: 'over|over top of|over the top of|on top of|overtop|overtop of',
   be: 'is|was|are|were|been|being|its|be',
   // What opens a clause that only tells when or why.
   aside:
@@ -15,7 +17,7 @@ export const more: Words = {
   degree:
     'hot|warm|cool|cooking|heating up|heating|running hot|getting hot|nice and hot|steaming|cooling down|cooling|climbing|still hot|cooking away|cold|lukewarm|toasty|gone cold|cooled off|cooled down|stone cold|chilly|dropping|rising|warming up|warming|going cold',
   because:
-    'because|full of|too much|cause|cuz|since|for|due to|was|were|had|contaminated with|reason|packed with|loaded with',
+    'because|full of|too much|cause|cuz|since|for|due to|was|were|had|contaminated with|reason|packed with|loaded with|all full of|all through|mixed in with|stuffed with',
   testweight:
     'weight reads|kg weight reads|test weight|check weight|weight read|known weight|calibration weight|weight shows|weight showed|weight weighs|weight says|weight came up|test block|standard weight|reference weight|test weight reads|weight comes up|weight',
   'analyte:pH': 'ph',
@@ -56,7 +58,9 @@ export const more: Words = {
   sink: 'farm|garden|gardens|field|fields|landfill|dump|residents|neighbours|members|gardeners|community garden|plots|beds|flower beds|nursery|park|sewer|transfer station|customers|public|landscapers|landscaper|allotment holders|plot holders|orchard|greenhouse|city|town|trash|garbage|dumpster|skip|grounds crew|lawn|lawns|rose garden|rose beds|church|families|parents|home',
   toword:
     'went to|given to|delivered to|sent to|taken to|hauled to|spread on|sold to|donated to|took to|dropped at',
-  seen: 'saw|seen|noticed|there is|theres|there are|got|found|spotted|have|has|coming from|around|in|by|near|caught|swarm of|lots of|many|some|a few|few|everywhere|digging in|digging|got into|getting into|all over|again|came back|back|acting|wont|from|full of|heard|smelled|dead|alive|chewed|running around|nest|hole|signs of|evidence of|caught in|trapped|noise|again today',
+  seen: 'saw|seen|noticed|there is|theres|there are|got|found|spotted|have|has|coming from|around|in|by|near|caught|swarm of|lots of|many|some|a few|few|everywhere|digging in|digging|got into|getting into|all over|again|came back|back|acting|wont|from|full of|heard|smelled|dead|alive|chewed|running around|nest|hole|signs of|evidence of|caught in|trapped|noise|again today|coming from under|out from under|leaking out|leaking from|seeping out|seeping from|draining out|got in|got at|run|ran|running|weird|strange|funny|odd|landing on|hanging around|circling|hovering|buzzing|nesting in|living in|loads|tons|lots|ton of|bunch of|at it again|under|from under|since|coming|dripping',
+  // Rooms and grounds about a site: no place that the log knows.
+  spot: 'shed|barn|office|building|hut|workshop|garage|site|yard|drum room|compost room|compost shed|drum shed|compost building|whole site|shop',
   gloss:
     'squeezed|came out|come out|really|test|poke|holds together|stays together|falls apart|glistening|shiny|needs water|needs chips|out',
   there: 'there|it',

@@ -36,7 +36,7 @@ export const things: Words = {
     'mature compost|old compost|aged compost|cured compost|mature|biofilter compost|matured compost|mature comp',
   'material:water': 'water|h2o',
   'material:residue':
-    'residue|residues|rubbish|trash|garbage|plastic|plastics|plastic bits|junk|contaminants|contamination picked|contaminant|film plastic|plastic bags|cutlery|plastic cutlery|picked out plastic',
+    'residue|residues|rubbish|trash|garbage|plastic|plastics|plastic bits|junk|contaminants|contamination picked|contaminant|film plastic|plastic bags|cutlery|plastic cutlery|picked out plastic|forks|plastic forks|gloves|glove|spoons|plastic spoons|knives|cans|wrappers|styrofoam cups|tin cans|twist ties|rubber gloves|straws and lids|foil trays|milk cartons|coffee pods|condiment packs|ketchup packets|napkin rings|elastics',
   'material:leachate': 'leachate|runoff|run off|run-off|bin juice|compost juice|seepage',
   'material:overs': 'overs|oversize|oversized|over size|rejects|tailings|screen overs',
   fines: 'fines|screened|unders|fine',
@@ -87,14 +87,14 @@ export const things: Words = {
   'topic:freezing':
     'frozen|froze|frozen solid|freezing up|iced up|ice|frozen shut|freezing|icy|frozen up|iced over|froze up|froze shut|froze solid',
   'topic:fault':
-    'broken|broke|jammed|jam|stuck|not working|isnt working|wont turn|wont start|wont move|not turning|not rotating|stopped working|seized|dead|tripped|fault|faulty|error|alarm|squeaking|grinding|grinding noise|leaking oil|broke down|busted|knackered|acting up|cracked|bent|flat tire|flat tyre|belt slipped|belt snapped|chain off|wont run|out of order|stopped turning|doesnt work|not spinning|malfunction|malfunctioning|wont lift|wont go up|wont budge|isnt turning|isnt running|not running|on the fritz|error light|making a noise|making noise|making a grinding noise|making a weird noise|weird noise|snapped|blocked|clogged|plugged|down again|quit working|quit|conked out|packed up|packed in|stopped rotating|making a funny noise|strange noise|wont come down|wont close|wont open|wont rotate|wont spin|doesnt turn|broken down|burnt out|came loose|fell off|not lifting|clunking|rattling|noisy|stopped by itself',
+    'broken|broke|jammed|jam|stuck|not working|isnt working|wont turn|wont start|wont move|not turning|not rotating|stopped working|seized|dead|tripped|fault|faulty|error|alarm|squeaking|grinding|grinding noise|leaking oil|broke down|busted|knackered|acting up|cracked|bent|flat tire|flat tyre|belt slipped|belt snapped|chain off|wont run|out of order|stopped turning|doesnt work|not spinning|malfunction|malfunctioning|wont lift|wont go up|wont budge|isnt turning|isnt running|not running|on the fritz|error light|making a noise|making noise|making a grinding noise|making a weird noise|weird noise|snapped|blocked|clogged|plugged|down again|quit working|quit|conked out|packed up|packed in|stopped rotating|making a funny noise|strange noise|wont come down|wont close|wont open|wont rotate|wont spin|doesnt turn|broken down|burnt out|came loose|fell off|not lifting|clunking|rattling|noisy|stopped by itself|has a flat|flat|wont start up|is shot|shot|kaput|toast|is off by a lot|is way off|reads wrong|reading wrong|out of whack|crapped out|gave up|died|wont turn over|is leaking hydraulic|wont latch|wont lock|wont charge|battery dead|dead battery|out of gas|no gas|overheating|overheated|jammed up|locked up and jammed|making a racket|squealing|screeching|burning out|keeps stopping|keeps tripping|keeps jamming|jams|ripped|torn|leaking air|slipping|came off|wont go|isnt working right|not working right|playing up',
   'topic:power':
-    'no power|power out|power cut|power outage|power is out|power off|lost power|blackout|outage|breaker tripped|electricity out|power failure|no electricity|power went out|power is off|hydro is out|hydro out|powers out|breaker keeps tripping|electricity is off',
+    'no power|power out|power cut|power outage|power is out|power off|lost power|blackout|outage|breaker tripped|electricity out|power failure|no electricity|power went out|power is off|hydro is out|hydro out|powers out|breaker keeps tripping|electricity is off|no hydro|hydros out|no juice|power down|lights out|power has been out|power been out|electricity went out|power fail|breaker went|power keeps cutting out|no lights',
   'topic:spill':
     'spill|spilled|spilt|spillage|tipped over|knocked over|tipped all over|spills|dumped over|fell over and spilled',
   'topic:contamination':
     'contamination|contaminated load|plastic in|glass in|plastic in the|found plastic|found a bag of|found glass|found metal|found forks|forks in|glass bottle|found cutlery|contaminents|plastic everywhere|lots of plastic|bag of plastic|plastic bag in|found|plastic mixed in|lots of plastics|glass found|broken glass|styrofoam|glass|foil|metal',
-  'topic:complaint': 'complaint|complained|complaining|complaints|complains',
+  'topic:complaint': 'complaint|complained|complaining|complaints|complains|complain|to complain|called to complain|complained about|complaining about|is complaining|are complaining|not happy about|unhappy about|fed up with|upset about|called about|phoned about|emailed about',
   contaminated:
     'contaminated|contaminated with|contaminated by|dirty|gloves in it|forks in it|contam|contamd|contaminated with plastic|dirty load|had plastic in it|plastic in it|with plastic in it|contaminants in it|had plastic|plastic inside|lots of plastic in it|contamination in it|contaminated load|some plastic in it|with contamination|had forks in it|had glass in it|has plastic in it|w plastic in it|contaminatd|contaminted|plastic bags in it|plastic mixed in|had contamination|some contamination|contamination|has contamination|glass in it',
   machine:
@@ -111,7 +111,7 @@ export const things: Words = {
   'weather:wind':
     'wind|winds|high winds|high wind|windy|strong wind|strong winds|gale|gales|gusts|big wind|big winds|windstorm|gusty|wind warning|wind storm|strong gusts',
   forecast:
-    'forecast|expected|coming|calling for|due|on the way|predicted|warning|warnings|in the forecast|they are calling for|forecasted|supposed to|they say|theyre calling for|forecast says|forecast is|coming in|heading our way|on its way|gonna|going to|will|theyre saying|calls for|expecting|might|possible|likely|rolling in|moving in|tonight maybe|radio says|announced',
+    'forecast|expected|coming|calling for|due|on the way|predicted|warning|warnings|in the forecast|they are calling for|forecasted|supposed to|they say|theyre calling for|forecast says|forecast is|coming in|heading our way|on its way|gonna|going to|will|theyre saying|calls for|expecting|might|possible|likely|rolling in|moving in|tonight maybe|radio says|announced|starting|calling it|saying|on the radar|in the cards|storm watch|watch|advisory|alert',
   observed:
-    'had|got|fell|last night it|rain gauge|gauge|came down|in the gauge|of it fell|rained|snowed|overnight',
+    'had|got|fell|last night it|rain gauge|gauge|came down|in the gauge|of it fell|rained|snowed|overnight|in the rain gauge|fell last night|of precip|in the bucket gauge',
 };

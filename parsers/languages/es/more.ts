@@ -2,6 +2,8 @@ import type { Words } from '../../lexicon.ts';
 
 /** The rest of the Spanish words: links, checks, laboratory terms, and what turns up beside a trouble. */
 export const more: Words = {
+  // A link that says something lies on a pile, not in it.
+  atop: 'por encima de|encima de|arriba de',
   be: 'es|esta|estan|son|fue|estaba|era|estar|ser|sigue|estuvo|quedo|amanecio',
   numstart: 'ciento|cien',
   // What opens a clause that only tells when or why.
@@ -57,6 +59,8 @@ export const more: Words = {
   toword:
     'fueron a|fue a|vendimos a|mandamos a|entregamos a|regalamos a|dimos a|le dimos|le vendimos|les dimos|donamos a|enviamos a|le entregamos|le regalamos|entregamos al|mandamos al|donamos al|les regalamos',
   seen: 'vi|vimos|hay|encontre|aparecio|note|viene|alrededor|cerca|por|otra vez|lleno|llena|sale|salen|en|varias|varios|habia|muerto|muerta|vivo|anda|andan|rondando|se metio|escarbando|hoyos|hoyo|nido|entro|entraron|metido|metida|metidos|mordida|mordio|ruido|un|una|todavia|sigue|siguen|visto|vista|vieron|andaba|corriendo|comiendo|se metieron|salieron|rastros|rastro de|senales de|tiene|tienen|tenemos|detecte|saliendo|andaban|excavando|de nuevo',
+  // Rooms and grounds about a site: no place that the log knows.
+  spot: 'bodega|cobertizo|oficina|caseta|sitio|taller|galpon|patio',
   gloss:
     'apenas|salieron|salio|sale|se siente|se desmorona|brilla|se mantiene|ocupa agua|de verdad|hace bola|forma bola|se deshace|le salieron|sudando|cobertizo|bodega|galera|oficina|patio|entrada|caseta|taller',
   there: 'ahi|alli|aca|ahi mismo',

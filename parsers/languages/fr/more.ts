@@ -2,6 +2,8 @@ import type { Words } from '../../lexicon.ts';
 
 /** The rest of the French words: links, checks, laboratory terms, and what turns up beside a trouble. */
 export const more: Words = {
+  // A link that says something lies on a pile, not in it.
+  atop: 'par dessus|par dessus le|dessus|au dessus de|par dessus la',
   be: 'est|sont|etait|etaient|c est|etre|ete|reste|rendu|etait a',
   // What opens a clause that only tells when or why.
   aside:
@@ -56,7 +58,9 @@ export const more: Words = {
   sink: 'ferme|jardin|jardins|champ|champs|depotoir|enfouissement|residents|voisins|citoyens|jardiniers|potager|plates bandes|parc|egout|ecocentre|serre|clients|plate bande|jardin communautaire|municipalite|ville|dechets|conteneur a dechets|verger|pelouse|paysagiste|horticulture|rosiers|ecole|jardin des patients|potager des patients|dump|benevoles|garderie',
   toword:
     'donne a|donne au|envoye a|envoye au|parti au|parti a|livre a|livre au|vendu a|parti chez|donnes aux|livre aux|remis a|remis au|parti pour|remis aux',
-  seen: 'vu|vue|vus|il y a|y a|y a des|trouve|remarque|apercu|vient de|autour|pres|dans|partout|encore|plein|pleine|de retour|entendu|senti|attrape|mort|vivant|sort|sur|ya|y avait|ya des|ca|la|courait|creuse|creuse dans|trous|trou|nid|une|gros|beaucoup|bcp|quelques|plusieurs|rode|signes|traces|traces de|se promene|a cote|aussi|mange|ronge|bruit',
+  seen: 'vu|vue|vus|il y a|y a|y a des|trouve|remarque|apercu|vient de|autour|pres|dans|partout|encore|plein|pleine|de retour|entendu|senti|attrape|mort|vivant|sort|sur|ya|y avait|ya des|ca|la|courait|creuse|creuse dans|trous|trou|nid|une|gros|beaucoup|bcp|quelques|plusieurs|rode|signes|traces|traces de|se promene|a cote|aussi|mange|ronge|bruit|coule en dessous de|en dessous|en dessous de|en dessous du|par dessous|court|courir|tourne autour|tournent autour|qui tournent|bizarre|drole|traine|trainent|se tiennent|rendu dans|partout sur|qui pue|en masse|une gang|a mort',
+  // Rooms and grounds about a site: no place that the log knows.
+  spot: 'hangar|cabanon|garage|bureau|batisse|site|local|local du tambour|cour|remise|salle du tambour|entrepot|partout au site',
   gloss:
     'sort|sortent|sorti|sortie|presse|se tient|brille|tient|forme une boule|reste en boule|vraiment|besoin d eau|salon|hangar|cabanon|garage|bureau|cour|entree|stationnement|local|remise a outils|batisse|brun|brune|noir|noire|vert|verte',
   there: 'la|y|ca',

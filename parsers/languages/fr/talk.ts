@@ -10,7 +10,7 @@ export const talk: Words = {
   'prep:to': 'a|au|aux|vers|pour|jusqu a|chez|a la',
   'prep:into': 'dans|en|dedans',
   'prep:on':
-    'sur|dessus|par dessus|au dessus de|pres du|pres de|a cote du|a cote de|autour du|autour de|proche du|proche de|derriere le|devant le|contre|sous|le long de|par dessus le|autour des|a cote des|pres des|sur le|chez|en bas de|au bas de|au pied de|au bord de|en arriere de|en avant de|a l arriere de|en haut de',
+    'sur|dessus|par dessus|au dessus de|pres du|pres de|a cote du|a cote de|autour du|autour de|proche du|proche de|derriere le|devant le|contre|sous|le long de|par dessus le|autour des|a cote des|pres des|sur le|chez|en bas de|au bas de|au pied de|au bord de|en arriere de|en avant de|a l arriere de|en haut de|en dessous de|en dessous du|par dessous|en dessous',
   'prep:off': 'hors',
   'prep:out': 'hors du|hors de|en dehors de',
   'prep:in': 'dans|en',
