@@ -27,7 +27,8 @@ const COMPLAINED =
   /\b(?:complain(?:ed|s|t|ing)?|se plaindre|se plaignent|quejarse|s'est plainte?|se plaint|plainte|se quej[oa]\w*|quejaron|queja)\b/;
 const OF_US =
   /\b(?:smell\w*|odou?rs?|stink\w*|stench|flies|dust|noise|odeurs?|mouches|puanteur|bruit|olor\w*|peste|moscas|ruido|polvo)\b/;
-const DENIED = /\b(?:no|not|don't|dont|can't|cant|didn't|didnt|if|never|nobody|any|aucune?|pas|personne|ning[uú]n\w*|nadie|sin)\b/;
+const DENIED =
+  /\b(?:no|not|don't|dont|can't|cant|didn't|didnt|if|never|nobody|any|aucune?|pas|personne|ning[uú]n\w*|nadie|sin)\b/;
 
 /**
  * Whether somebody complained about what a compost site does, whoever it was: their name is of no matter here.

@@ -1,6 +1,6 @@
 // What lies on a pile, or was taken off it.
 import { isLengthUnit } from '#records';
-import { isPrep, type Item, placesOf, type Reader, type Scope, type Slots, take } from '../reading.ts';
+import { type Item, isPrep, placesOf, type Reader, type Scope, type Slots, take } from '../reading.ts';
 import { sense, type Tok } from '../tokens.ts';
 import { forEachPlace, placed, WHOLE } from './care.ts';
 
@@ -41,7 +41,7 @@ export const cover: Reader = {
     const layerToks = slots.all.filter((one) => sense(one.tok, 'layer') !== undefined).map((one) => one.tok);
     const taken = slots.get('remove').length > 0 || slots.get('move').length > 0;
     const off =
-      slots.all.some((one) => isPrep(one, 'off')) ||
+      slots.all.some((one) => isPrep(one, 'off', 'out')) ||
       slots.get('uncover').length > 0 ||
       (taken &&
         layerToks.length > 0 &&

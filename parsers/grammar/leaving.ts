@@ -65,7 +65,8 @@ export const removal: Reader = {
     if (material === 'finished-compost' && !verb && !to) return null;
     if (residue && !verb && !out && !to) return null;
     // `des gants dans le bac de la cuisine` tells what lies in it; nothing was taken out.
-    if (residue && !verb && slots.nums.length === 0 && slots.all.some((one) => isPrep(one, 'in'))) return null;
+    if (residue && !verb && slots.nums.length === 0 && slots.all.some((one) => isPrep(one, 'in')))
+      return null;
     if (material === 'leachate' && !verb && !to) return null;
     if (material === 'overs' && !verb && !to) return null;
     if (!material && !verb) return null;

@@ -119,7 +119,9 @@ function twoClauses(slots: Slots): boolean {
   const comma = slots.all.findIndex((one) => one.cls === 'sep' && one.tok.s === ',');
   if (comma < 0) return false;
   return [slots.all.slice(0, comma), slots.all.slice(comma)].every(
-    (half) => half.some((one) => one.cls === 'topic') && half.some((one) => one.cls === 'place' || one.cls === 'spot'),
+    (half) =>
+      half.some((one) => one.cls === 'topic') &&
+      half.some((one) => one.cls === 'place' || one.cls === 'spot'),
   );
 }
 

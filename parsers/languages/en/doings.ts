@@ -5,7 +5,8 @@ export const doings: Words = {
   turn: 'a turn|turned|flipped|turning done on|gave a turn|gave a turn to|turned over|forked over|re turned|tuned|turned the|turnd|turned by hand|turned with the loader|just turned|aerated|got turned|was turned|were turned|have been turned|has been turned|been turned|finished turning|done turning|turning|turn done',
   cover:
     'covered|capped|blanketed|tucked in|covered up|re covered|recovered|coverd|is covered|was covered|are covered|got covered|covering|under cover|put the cover on|put a cover on|put cover on|put covers on|cover on|covered with|topped with|topped|layered|layer of|a layer of',
-  'cover:tarp': 'tarped|tarped over|tarped up|tarped down|put a tarp over|put the tarp over|threw a tarp over|threw the tarp over|put the tarp back on|pulled the tarp over|dragged the tarp over|put a tarp on|put the tarp on|put tarps on|put tarp on|laid a tarp over|laid the tarp over',
+  'cover:tarp':
+    'tarped|tarped over|tarped up|tarped down|put a tarp over|put the tarp over|threw a tarp over|threw the tarp over|put the tarp back on|pulled the tarp over|dragged the tarp over|put a tarp on|put the tarp on|put tarps on|put tarp on|laid a tarp over|laid the tarp over',
   uncover:
     'uncovered|untarped|took the cover off|took cover off|cover off|covers off|pulled the cover off|removed the cover|took covers off|opened up|cover removed|unwrapped|take off the cover|pulled back the cover|uncoverd',
   empty:

@@ -94,7 +94,8 @@ export const things: Words = {
     'spill|spilled|spilt|spillage|tipped over|knocked over|tipped all over|spills|dumped over|fell over and spilled',
   'topic:contamination':
     'contamination|contaminated load|plastic in|glass in|plastic in the|found plastic|found a bag of|found glass|found metal|found forks|forks in|glass bottle|found cutlery|contaminents|plastic everywhere|lots of plastic|bag of plastic|plastic bag in|found|plastic mixed in|lots of plastics|glass found|broken glass|styrofoam|glass|foil|metal',
-  'topic:complaint': 'complaint|complained|complaining|complaints|complains|complain|to complain|called to complain|complained about|complaining about|is complaining|are complaining|not happy about|unhappy about|fed up with|upset about|called about|phoned about|emailed about',
+  'topic:complaint':
+    'complaint|complained|complaining|complaints|complains|complain|to complain|called to complain|complained about|complaining about|is complaining|are complaining|not happy about|unhappy about|fed up with|upset about|called about|phoned about|emailed about',
   contaminated:
     'contaminated|contaminated with|contaminated by|dirty|gloves in it|forks in it|contam|contamd|contaminated with plastic|dirty load|had plastic in it|plastic in it|with plastic in it|contaminants in it|had plastic|plastic inside|lots of plastic in it|contamination in it|contaminated load|some plastic in it|with contamination|had forks in it|had glass in it|has plastic in it|w plastic in it|contaminatd|contaminted|plastic bags in it|plastic mixed in|had contamination|some contamination|contamination|has contamination|glass in it',
   machine:

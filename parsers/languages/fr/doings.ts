@@ -5,7 +5,8 @@ export const doings: Words = {
   turn: 'brasse|brassee|retourne|retournee|brasses|vire|viree|retournes|brassage|retournement|brassage fait|retournement fait|tourne|tournee|aere|aeree|brasse|brasser fait|est brasse|est retourne|retourne a la fourche|virees|vire de bord|mele|aeres|brassage de|retournement de|brassees|retournees|brasse au tracteur|avons brasse|avons retourne|a ete brasse|a ete retourne|ete brasse|ete retourne|ont ete brasses|ont ete retournes|on a brasse|on a retourne|fini de brasser|fini de retourner|brassage complete|retournage|retournage de|vient d etre brasse|vient d etre retourne|fourche',
   cover:
     'couvert|couverte|recouvert|recouverte|couverts|couvertes|recouverts|recouvertes|abrie|abriee|couvre|mis la couverture|remis la couverture|mis une couverture|couverture mise|recouvert de|couvert de|couvert avec|abries|est couvert|est couverte|couvrir fait|on a couvert|on a recouvert|emballe|a couvert de|remis le couvert|couche de|une couche de',
-  'cover:tarp': 'bachee|bache mise|bachees|bache|baches|bache sur|mis la bache|mis la bache sur|remis la bache|remis la bache sur|mis une bache sur|mis la toile sur|remis la toile sur|mis une toile sur',
+  'cover:tarp':
+    'bachee|bache mise|bachees|bache|baches|bache sur|mis la bache|mis la bache sur|remis la bache|remis la bache sur|mis une bache sur|mis la toile sur|remis la toile sur|mis une toile sur',
   uncover:
     'decouvert|decouverte|decouverts|decouvertes|enleve la couverture|retire la couverture|ote la couverture|debache|debachee|debaches|enleve couverture|couverture enlevee|couverture retiree|deballe|defait la couverture',
   empty:
