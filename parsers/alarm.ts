@@ -34,6 +34,7 @@ export function alarm(
   message: Plain,
   heading: SaidDate | null,
 ): void {
+  const isTold = dangers.some(({ what }) => what !== 'help');
   for (const danger of dangers) {
     out.danger.push({ what: danger.what, topic: danger.topic });
     const [a, b] = [plainAt(message, danger.start), plainAt(message, danger.end)];
@@ -58,6 +59,8 @@ export function alarm(
     const [start, end] = [near[0]?.a ?? a, near.at(-1)?.b ?? b];
     for (let k = unread.length - 1; k >= 0; k--)
       if (unread[k]![0] < end && unread[k]![1] > start) unread.splice(k, 1);
+    // `help, he is bleeding`: the cry is no second trouble.
+    if (danger.what === 'help' && isTold) continue;
     found.push({ item: { record }, a, b, at: a, rule: 'danger', date: heading, carried: heading !== null });
   }
   found.sort((x, y) => x.at - y.at);

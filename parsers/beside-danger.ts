@@ -1,6 +1,6 @@
 import { sense, type Tok } from './tokens.ts';
 
-/** The joining words on either side of a danger: `cart 61.5 and smoke from pile B` is two things said in one breath. */
+/** The joining words, or commas, on either side of a danger: `cart 61.5 and smoke from pile B` is two things said in one breath. */
 export function joinersBeside(
   tokens: readonly Tok[],
   dangers: readonly { readonly a: number; readonly b: number }[],
@@ -9,7 +9,8 @@ export function joinersBeside(
   const isEdge = (tok: Tok): boolean => tok.k === 'p' && /^[\n?.!;]$/.test(tok.s);
   const walk = (from: number, step: 1 | -1): void => {
     for (let at = from; tokens[at] && !isEdge(tokens[at]!); at += step) {
-      if (sense(tokens[at]!, 'and') === undefined) continue;
+      const isComma = tokens[at]!.k === 'p' && tokens[at]!.s === ',';
+      if (!isComma && sense(tokens[at]!, 'and') === undefined) continue;
       joiners.add(tokens[at]!);
       return;
     }

@@ -34,11 +34,19 @@ export function readMessage(text: string, context: ReadContext): ParsedMessage {
   const out = emptyMessage();
   const message = plain(text.length > 20_000 ? text.slice(0, 20_000) : text);
   if (message.text.trim() === '') return out;
+  const danger = readDanger(text);
   const noted = readNote(message);
   if (noted) {
     out.records.push(noted);
     out.assumed.push([]);
     out.typed.push(null);
+    // `note: smoke from pile 2` is kept as the note it is, and somebody must go and look all the same.
+    for (const { what, topic } of danger) {
+      out.danger.push({ what, topic });
+      out.records.push({ kind: 'problem', topic });
+      out.assumed.push([]);
+      out.typed.push(null);
+    }
     return out;
   }
   const pageAddress = readPageAddress(message);
@@ -47,7 +55,6 @@ export function readMessage(text: string, context: ReadContext): ParsedMessage {
     return out;
   }
   const vocabulary = vocabularyFor(context);
-  const danger = readDanger(text);
   const whole = danger.length === 0 ? readWhole(message, context, vocabulary) : null;
   if (whole) return whole;
   const dates = commands(message, vocabulary) ? [] : datesIn(message, context, vocabulary);
@@ -167,7 +174,9 @@ export function readMessage(text: string, context: ReadContext): ParsedMessage {
     return out;
   }
   emit(out, found, message, context);
-  if (dangers.length > 0) out.requests = out.requests.filter((one) => one.request !== 'help');
+  // `cart 58.5, wait, somebody screams`: whoever cries out asks for no list of words, and puts nothing right.
+  if (dangers.length > 0)
+    out.requests = out.requests.filter((one) => one.request !== 'help' && one.request !== 'amend');
   for (const [a, b] of unread) {
     const piece = sliceOf(message, a, b).trim();
     if (piece) out.unread.push(piece);

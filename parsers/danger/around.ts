@@ -97,6 +97,7 @@ export type Setting = {
   /** from this piece on, what is said is only supposed */
   readonly supposedFrom: number;
   readonly isUnreal: boolean;
+  /** what burns or smokes is cooked or smoked: food is spoken of, and nothing of the site */
   readonly hasFood: boolean;
   readonly hasMachine: boolean;
   readonly hasSomebody: boolean;
@@ -108,16 +109,18 @@ export function settingOf({ pieces, mark }: Sentence): Setting {
   let isUnreal = false;
   let hasFood = false;
   let hasMachine = false;
+  let hasSite = false;
   let hasSomebody = false;
   pieces.forEach((piece, i) => {
     if (is(piece, 'condition') && supposedFrom > i) supposedFrom = i;
     if (is(piece, 'story')) isUnreal = true;
     if (is(piece, 'food')) hasFood = true;
     if (is(piece, 'machine')) hasMachine = true;
+    if (is(piece, 'machine', 'site')) hasSite = true;
     if (is(piece, 'person', 'body', 'clothes')) hasSomebody = true;
   });
   if (mark === '?' && pieces.slice(0, 3).some((piece) => is(piece, 'asks'))) isUnreal = true;
-  return { pieces, supposedFrom, isUnreal, hasFood, hasMachine, hasSomebody };
+  return { pieces, supposedFrom, isUnreal, hasFood: hasFood && !hasSite, hasMachine, hasSomebody };
 }
 
 /** Who or what does it: the first piece to the left that is more than a joining word. */

@@ -32,6 +32,10 @@ function readBody({ pieces }: Setting, i: number): Finding | null {
   const isWorn = is(pieces[i], 'body') || pieces.slice(i, into).some((p) => is(p, 'copula', 'around'));
   if (into >= 0 && isWorn) return { what: 'reaching-in', from: i, to: into };
   if (!is(pieces[i], 'body')) return null;
+  const under = nearest(pieces, i, 1, 4, ['under']);
+  const weight = under < 0 ? -1 : nearest(pieces, under, 1, 2, ['heavy', 'vehicle']);
+  if (weight >= 0 && pieces.slice(i + 1, under).every(isPassable))
+    return { what: 'caught', from: i, to: weight };
   const wound = around(pieces, i, 4, ['wound']);
   if (wound < 0) return null;
   const [from, to] = [Math.min(i, wound), Math.max(i, wound)];
@@ -47,6 +51,8 @@ function readStuck({ pieces }: Setting, i: number): Finding | null {
   if (isPerson && is(subject, 'thing') && !is(after, 'person') && !is(subject, 'person')) return null;
   const to = Math.max(i, into);
   if (isPerson) {
+    // `caught sam napping`: found doing it, not held
+    if (is(after, 'person') && is(pieces[pieces.indexOf(after!) + 1], 'doing')) return null;
     const next = pieces[i + 1];
     const isWhole =
       next === undefined ||
@@ -112,6 +118,15 @@ function readFall({ pieces }: Setting, i: number): Finding | null {
   return null;
 }
 
+/** What fell on, hit or threw somebody: `the forklift hit him`, `a branch fell on ana`, `knocked ana off the ladder`. */
+function readStrike({ pieces }: Setting, i: number): Finding | null {
+  const object = objectOf(pieces, i);
+  if (object === undefined || !is(object, 'person', 'body')) return null;
+  const to = pieces.indexOf(object, i);
+  if (is(pieces[i], 'strike')) return { what: 'hurt', from: i, to };
+  return is(pieces[to + 1], 'off') && !pieces[to + 1]!.comma ? { what: 'hurt', from: i, to } : null;
+}
+
 function readBurn(setting: Setting, i: number): Finding | null {
   const { pieces, hasFood } = setting;
   const smell = around(pieces, i, 4, ['smell']);
@@ -156,6 +171,7 @@ export function readPiece(setting: Setting, i: number): Finding | null {
     (is(piece, 'body', 'clothes') ? readBody(setting, i) : null) ??
     (is(piece, 'stuck', 'buried') ? readStuck(setting, i) : null) ??
     (is(piece, 'fall') ? readFall(setting, i) : null) ??
+    (is(piece, 'strike', 'knock') ? readStrike(setting, i) : null) ??
     (is(piece, 'reach') ? readReach(setting, i) : null) ??
     (is(piece, 'within', 'inside', 'under') ? readPresence(setting, i) : null) ??
     (is(piece, 'burn') ? readBurn(setting, i) : null);

@@ -56,6 +56,8 @@ const beginning: ReadonlySet<DangerKind> = new Set([
   'stuck',
   'buried',
   'fall',
+  'strike',
+  'knock',
   'burn',
   'cry',
   'plead',
@@ -231,6 +233,10 @@ function build(languages: readonly DangerWords[]): DangerLexicon {
       const [typed, meant] = slip.split('=').map((side) => side.trim());
       if (typed !== undefined && meant !== undefined) slips.set(foldWord(typed), meant);
     }
+  }
+  // `petes in there`, `jens hand`: the apostrophe is the first thing to go
+  for (const name of firstNames.split(/\s+/)) {
+    if (name !== '' && !known.has(`${name}s`) && !slips.has(`${name}s`)) slips.set(`${name}s`, `${name} s`);
   }
   const mend = makeMender(targets, known, slips);
   return { single, patterns, mend, canDo: makeCanDo(single, patterns, mend) };

@@ -22,4 +22,7 @@ export const firstNames = `
   scott sean seb serge sergio sheila silvia simon sofia sofie sonia sophie stan steph stephane steve
   susan sylvie tara ted teo teresa theo thierry thomas tim tina toby todd tom tomas tony tracy tyler
   vera vic victor vincent wade walter wendy willy xavier yann yusuf yves zac zoe
+  beto chuy lalo chayo nacho chema lupita paquito jorgito quique kike
+  jeanne gaetan ginette lucien marcel normand huguette solange yvon germain jocelyne
+  ollie alfie archie freddie mick mickey betty peggy gus hank chuck kenny jimmy bobby
 `;

@@ -20,6 +20,9 @@ export const kinds = [
   'under',
   'around',
   'heavy',
+  'strike',
+  'knock',
+  'doing',
   'buried',
   'inside',
   'smoke',
@@ -50,6 +53,7 @@ export const kinds = [
   'asks',
   'story',
   'food',
+  'site',
   'thing',
 ] as const;
 

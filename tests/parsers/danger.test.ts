@@ -2,6 +2,8 @@ import { readFileSync } from 'node:fs';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { readDanger } from '../../parsers/danger/index.ts';
+import { casesIn } from '../score/cases.ts';
+import { read } from '../score/reader.ts';
 
 type DangerCase = { text: string; dangers: { topic: string; what: string; said: string }[] };
 
@@ -24,6 +26,64 @@ describe('harmless words that resemble danger', () => {
   const cases = load<string>('near-misses');
   it('has at least 240 phrases', () => expect(cases.length).toBeGreaterThanOrEqual(240));
   it.each(cases)('finds nothing in %j', (text) => expect(told(text)).toEqual([]));
+});
+
+describe.each(['en', 'fr', 'es'])('messages of a bad day in %s', (language) => {
+  const messages = (name: string) =>
+    casesIn(new URL(`../../fixtures/messages/danger/${language}/${name}.json`, import.meta.url).pathname);
+  const topicsOf = (records: readonly Record<string, unknown>[]) =>
+    records.filter(({ kind }) => kind === 'problem').map(({ topic }) => topic);
+
+  it('are all heard, each as the trouble it is, with its line in the book', () => {
+    const cases = messages('problem');
+    expect(cases.length).toBeGreaterThanOrEqual(60);
+    const missed = cases.filter(({ text, site, at, expect: { records = [] } }) => {
+      const [topic] = topicsOf(records).filter((each) => each !== 'odour');
+      const heard = read(text, site, at).records;
+      return !readDanger(text).some((one) => one.topic === topic) || !topicsOf(heard).includes(topic);
+    });
+    expect(missed.map(({ id, text }) => `${id}: ${text}`)).toEqual([]);
+  });
+
+  it('are not heard in harmless talk', () => {
+    const cases = messages('talk');
+    expect(cases.length).toBeGreaterThanOrEqual(60);
+    const heard = cases.filter(({ text }) => readDanger(text).length > 0);
+    expect(heard.map(({ id, text }) => `${id}: ${text}`)).toEqual([]);
+  });
+});
+
+describe('danger beside something else', () => {
+  const site = JSON.parse(
+    readFileSync(new URL('../../fixtures/sites/hospital.json', import.meta.url), 'utf8'),
+  );
+  const kinds = (text: string) =>
+    read(text, site, '2026-06-18T09:10').records.map(({ kind, topic }) => topic ?? kind);
+
+  it('is heard in a note, which is kept', () => {
+    expect(kinds('note: smoke from pile B')).toEqual(['note', 'smoke']);
+    expect(kinds('note: the new tarp is blue')).toEqual(['note']);
+  });
+
+  it('is one trouble where a cry for help goes with it', () => {
+    expect(kinds('help, he is bleeding!')).toEqual(['injury']);
+  });
+
+  it('of the site is heard where food is spoken of', () => {
+    expect(kinds('coffee grounds bin is on fire')).toEqual(['smoke']);
+    expect(kinds('smoke from pile B, seen at lunch')).toEqual(['smoke']);
+    expect(kinds('fumée au tas B juste avant le diner')).toEqual(['smoke']);
+    expect(kinds('burnt the coffee again')).toEqual([]);
+  });
+
+  it('lets a load before its comma stand', () => {
+    expect(kinds('bac 58,5, quelqu’un hurle au lift')).toEqual(['weigh-in', 'injury']);
+  });
+
+  it('puts nothing right', () => {
+    const cried = read('bac 58,5 attendez quelqu’un hurle au lift', site, '2026-06-18T09:10');
+    expect(cried.requests).toEqual([]);
+  });
 });
 
 describe('danger however it is typed', () => {
