@@ -1,6 +1,6 @@
 import { type FieldRecord, isMassUnit, isVolumeUnit, type Request, toKg, toLitres } from '#records';
 import type { ReadContext } from './context.ts';
-import type { Vocabulary } from './lexicon.ts';
+import { senseOf, type Vocabulary } from './lexicon.ts';
 import { containerOf } from './plausible.ts';
 import type { Plain } from './text.ts';
 
@@ -130,7 +130,7 @@ const MATERIAL_FIGURES = [
  */
 export function readMaterialFigure(bare: string, vocabulary: Vocabulary): Request | null {
   const said = firstOf(MATERIAL_FIGURES, bare);
-  const material = said ? materialNamed(said.material ?? '', vocabulary) : null;
+  const material = said ? senseOf(said.material ?? '', 'material', vocabulary) : null;
   const figure = said ? FIGURES[said.figure ?? ''] : undefined;
   if (!said || !material || !figure) return null;
   const perVolume = said.unit !== undefined && said.unit !== '%';
@@ -148,22 +148,12 @@ function densityOf(said: Said): number {
   return said.unit === 'lb/yd3' ? (toKg(number(said.n!), 'lb') / toLitres(1, 'yd3')) * 1000 : number(said.n!);
 }
 
-function materialNamed(phrase: string, vocabulary: Vocabulary): string | null {
-  const [first, ...rest] = phrase.trim().split(' ');
-  let node = vocabulary.root.get(first ?? '');
-  for (const word of rest) node = node?.next?.get(word);
-  return node?.senses?.find((sense) => sense.cls === 'material')?.val ?? null;
-}
-
 const DRUM_ASKS = [
   `(?:what(?:'s| is|s)|whats) (?:in|inside)(?: of)? the ${DRUM}(?: now| right now)?`,
   `(?:when (?:is|do|should|must) (?:the |we )?(?:next )?(?:drum )?discharge(?: the drum)?(?: due)?)`,
   `when (?:is|does) the drum (?:full|due|need (?:to be )?(?:discharging|discharged|emptying|emptied))`,
   `how (?:long|old) (?:has|is) the oldest(?: load)?(?: been)?(?: in(?:side)?(?: the drum)?)?`,
   `how (?:full|warm|hot) is the ${DRUM}`,
-  `(?:who|whom) (?:do (?:we|i)|to|should (?:we|i)) call (?:when|if|for) the drum(?: (?:stops|jams|has stopped|is stuck|stands still))?`,
-  `qui (?:appeler|on appelle|appelle-t-on|faut-il appeler) (?:quand|si) le tambour (?:s'arrete|bloque|est arrete)`,
-  `a quien (?:se llama|llamamos|llamar|hay que llamar) (?:cuando|si) (?:se para el tambor|el tambor se para)`,
   `(?:qu'est-ce qu'il y a|qu'y a-t-il|il y a quoi|qu'est-ce que j'ai|c'est quoi) dans le ${DRUM}`,
   `(?:quand|c'est quand)(?: est)?(?: la)?(?: prochaine)? (?:vidange|vider)(?: du tambour| le tambour)?`,
   `quand (?:est-ce qu'on|faut-il|doit-on|on) (?:vide|vider)(?: le tambour)?`,
@@ -175,8 +165,20 @@ const DRUM_ASKS = [
   `(?:que tan|como de) lleno esta el ${DRUM}`,
 ].map(whole);
 
-/** Whether a question is about what the drum holds, how long, and when to let some out. @source none needed: words */
-export const asksOfDrum = (bare: string): boolean => DRUM_ASKS.some((pattern) => pattern.test(bare));
+const DRUM_CALLS = [
+  `(?:who|whom) (?:do (?:we|i)|to|should (?:we|i)) call (?:when|if|for) the drum(?: (?:stops|jams|has stopped|is stuck|stands still))?`,
+  `qui (?:appeler|on appelle|appelle-t-on|faut-il appeler) (?:quand|si) le tambour (?:s'arrete|bloque|est arrete)`,
+  `a quien (?:se llama|llamamos|llamar|hay que llamar) (?:cuando|si) (?:se para el tambor|el tambor se para)`,
+].map(whole);
+
+/**
+ * A question about what the drum holds, how long, and when to let some out; `call`: whom to call when it stops.
+ * Null where it is none. @source none needed: words
+ */
+export function asksOfDrum(bare: string): 'call' | 'status' | null {
+  if (DRUM_CALLS.some((pattern) => pattern.test(bare))) return 'call';
+  return DRUM_ASKS.some((pattern) => pattern.test(bare)) ? 'status' : null;
+}
 
 /** The message from where a phrase of it begins, as typed. @source none needed */
 export const typedFrom = (

@@ -140,3 +140,11 @@ function oneSlip(a: string, b: string): boolean {
   if (a.slice(k + 1) === b.slice(k + 1)) return true;
   return a[k] === b[k + 1] && a[k + 1] === b[k] && a.slice(k + 2) === b.slice(k + 2);
 }
+
+/** What a whole phrase of a vocabulary is in a class, as `material`; null where it is nothing there. */
+export function senseOf(phrase: string, cls: string, vocabulary: Vocabulary): string | null {
+  const [first, ...rest] = phrase.trim().split(' ');
+  let node = vocabulary.root.get(first ?? '');
+  for (const word of rest) node = node?.next?.get(word);
+  return node?.senses?.find((sense) => sense.cls === cls)?.val ?? null;
+}

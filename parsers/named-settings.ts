@@ -77,9 +77,9 @@ const SHAPES: readonly Shape[] = [
     value: ({ n }) => number(n),
   },
   {
-    words: `(?:drum way|voie (?:de |du )?tambour|via (?:de |del )?tambor)(?: to)? (?<word>in[ -]vessel|closed[ -]pile)`,
+    words: `(?:drum way|voie (?:de |du )?tambour|via (?:de |del )?tambor)(?: to)? (?<word>in[ -]vessel|en cuve|adentro|closed[ -]pile|tas ferme|pila cerrada)`,
     name: 'drum-way',
-    value: ({ word }) => word!.replace(' ', '-'),
+    value: ({ word }) => (/pil|tas/.test(word!) ? 'closed-pile' : 'in-vessel'),
   },
   {
     words: `(?:drum least(?: hours| time)?|drum least hours)(?: to)? ${N}${HOURS}`,

@@ -1,9 +1,10 @@
 import type { FieldRecord, ParsedMessage, Request } from '#records';
 import { asksOfDrum, readDensity, readMaterialFigure, typedFrom } from './by-the-bucket.ts';
 import type { ReadContext } from './context.ts';
-import type { Vocabulary } from './lexicon.ts';
+import { senseOf, type Vocabulary } from './lexicon.ts';
 import { namedSetting } from './named-settings.ts';
 import { type Plain, sliceOf } from './text.ts';
+import { readAcceptsList, readMayGoIn, readRecipe } from './what-goes-in.ts';
 
 /** A message that is one short thing as a whole: read before its words are looked at one by one. */
 export type Short = { requests: Request[]; records: FieldRecord[] };
@@ -76,6 +77,14 @@ const LIFT = [
   `(?:desbloquea|desbloquear|libera|liberar) ${PILE}`,
 ].map(whole);
 
+/** `mix in bay 2`, `how is the mix of bay 2?`: the mix of one place. */
+const MIXED = [
+  `(?:how(?:'s| is) the |the )?mix(?: (?:in|of|at|for))? ${PILE}(?: (?:ok|right|today|now))?`,
+  `(?:how(?:'s| is) )?${PILE} mix`,
+  `(?:comment est )?(?:le )?melange(?: (?:de|du|dans|en))? ${PILE}`,
+  `(?:como esta )?(?:la )?mezcla(?: (?:de|del|en))? ${PILE}`,
+].map(whole);
+
 /** `what may go in?`: the whole of the list. */
 const LISTED = whole(
   "(?:what (?:all )?(?:goes|may go|can go|is allowed|do we (?:take|accept)|can we put) ?(?:in|into the (?:drum|pile|bin|compost))?|(?:qu'est-ce qu'on|on) (?:prend|accepte|peut mettre)(?: quoi)?|que (?:aceptamos|se puede (?:echar|meter|poner)|podemos (?:echar|meter|poner)))",
@@ -95,8 +104,18 @@ export function readShort(message: Plain, context: ReadContext, vocabulary: Voca
     requests: [{ ...request, said: message.original.trim() }],
     records: [],
   });
-  if (context.drums.length > 0 && asksOfDrum(bare)) return ask({ request: 'status', place: 'drum' });
+  const ofDrum = context.drums.length > 0 ? asksOfDrum(bare) : null;
+  if (ofDrum)
+    return ask({ request: 'status', place: 'drum', ...(ofDrum === 'call' ? { about: 'call' } : {}) });
   if (LISTED.test(bare)) return ask({ request: 'accepts', what: '' });
+  const material = (phrase: string) => senseOf(phrase, 'material', vocabulary);
+  const typed = (phrase: string) => typedFrom(message, phrase, (from, to) => sliceOf(message, from, to));
+  const goesIn = asked ? readMayGoIn(bare, material) : readAcceptsList(bare, material, typed);
+  if (goesIn) return ask(goesIn);
+  const mixed = placeIn(MIXED, bare, context);
+  if (mixed && HEADED.test(bare)) return ask({ request: 'mix', place: mixed.place });
+  const recipe = readRecipe(bare, asked);
+  if (recipe) return ask(recipe);
   if (asked) {
     const about = askedAbout(bare, message.cased.trim(), context, vocabulary);
     if (about) return ask(about);
@@ -125,9 +144,7 @@ export function readShort(message: Plain, context: ReadContext, vocabulary: Voca
   if (figure) return ask(figure);
   const split = readSplit(bare, context, message.original.trim());
   if (split) return split;
-  const set = namedSetting(bare, (phrase) =>
-    typedFrom(message, phrase, (from, to) => sliceOf(message, from, to)),
-  );
+  const set = namedSetting(bare, typed);
   if (set) return ask(set);
   const lifted = placeIn(LIFT, bare, context);
   if (lifted) return ask({ request: 'setting', name: `hold:${lifted.place}`, value: false });
@@ -193,13 +210,6 @@ function placeIn(patterns: readonly RegExp[], text: string, context: ReadContext
   return null;
 }
 
-function senseOf(phrase: string, cls: string, vocabulary: Vocabulary): string | null {
-  const [first, ...rest] = phrase.split(' ');
-  let node = vocabulary.root.get(first ?? '');
-  for (const word of rest) node = node?.next?.get(word);
-  return node?.senses?.find((sense) => sense.cls === cls)?.val ?? null;
-}
-
 const analyteIn = (said: string, vocabulary: Vocabulary): string | null =>
   senseOf(said.replace(/^(?:la|le|el|some) /, ''), 'analyte', vocabulary);
 
@@ -233,18 +243,28 @@ export function readEnded(message: Plain, read: (text: string) => ParsedMessage)
   };
 }
 
-const MIX_NAMED =
-  /(?:(?:the|le|la|el|un|una) )?(?:drum )?\b(?:mix|mixture|melange|mezcla)\b(?: (?:in|of|from|du|dans|del|en|de) (?:the |le |la |el )?(?:drum|tambour|tambor)\b)?/;
+const MIX_WORD = '(?:mix|mixture|melange|mezcla)';
+const ITS_DRUM = '(?: (?:in|of|from|du|dans|del|en|de) (?:the |le |la |el )?(?:drum|tambour|tambor)\\b)?';
+const MIX_NAMED = new RegExp(`(?:(?:the|le|la|el|un|una) )?(?:drum )?\\b${MIX_WORD}\\b${ITS_DRUM}`);
 const DRUM_WORD: Readonly<Record<string, string>> = {
   mix: 'the drum',
   mixture: 'the drum',
   melange: 'tambour',
   mezcla: 'tambor',
 };
+/** `bay 2 mix`, `the mix in bay 2`: the bay is named, the word says nothing more. */
+const HEAD_WORD = '(?:pile|bay|heap|tas|andain|baie|pila|monton|bahia)';
+const MIX_OF_PLACE = [
+  new RegExp(
+    `(?:(?:the|le|la|el) )?\\b${MIX_WORD} (?:in|of|from|at|du|de la|dans le|dans la|dans|del|en la|de|en) (?=(?:the |le |la |el )?${HEAD_WORD} [a-z0-9]{1,3}\\b)`,
+  ),
+  new RegExp(`(?<=\\b${HEAD_WORD} [a-z0-9]{1,3}) ${MIX_WORD}\\b`),
+];
 
 /**
  * A squeeze or moisture test of the mix: at a site with a drum the mix is what is in it, so that `squeezed the mix,
- * just right` is read as said of the drum. Null where what is left is anything but such a test.
+ * just right` is read as said of the drum; `the mix in bay 2` is bay 2. Null where what is left is anything but such
+ * a test.
  * @source none needed: words
  */
 export function readMixTest(
@@ -252,7 +272,12 @@ export function readMixTest(
   context: ReadContext,
   read: (text: string) => ParsedMessage,
 ): ParsedMessage | null {
-  if (context.drums.length !== 1 || message.text.length > 120) return null;
+  if (message.text.length > 120) return null;
+  for (const of of MIX_OF_PLACE) {
+    const test = of.test(message.text) ? onlyTest(message, read(message.text.replace(of, ''))) : null;
+    if (test) return test;
+  }
+  if (context.drums.length !== 1) return null;
   const found = MIX_NAMED.exec(message.text);
   const word = found ? /mix(?:ture)?|melange|mezcla/.exec(found[0])![0] : null;
   if (!found || word === null || MIX_NAMED.test(message.text.slice(found.index + found[0].length)))
@@ -260,7 +285,11 @@ export function readMixTest(
   // `humidité du mélange`: the French article is in the preposition.
   const before = message.text.slice(0, found.index).replace(/\bde $/, 'du ');
   const of = before + DRUM_WORD[word] + message.text.slice(found.index + found[0].length);
-  const asked = read(of);
+  return onlyTest(message, read(of));
+}
+
+/** What was read, where it is a test of moisture and nothing else. */
+function onlyTest(message: Plain, asked: ParsedMessage): ParsedMessage | null {
   const test =
     asked.records.length > 0 &&
     asked.records.every(({ kind }) => kind === 'moisture') &&

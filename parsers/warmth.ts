@@ -175,7 +175,9 @@ export function strangePlace(
   const known =
     place in context.ceased
       ? [context.ceased[place]].filter((one): one is string => !!one)
-      : context.piles.slice(0, 6);
+      : /^drum\b/.test(place) && context.drums.length > 0
+        ? context.drums.map(({ name }) => name)
+        : context.piles.slice(0, 6);
   return {
     record,
     why: place in context.ceased ? 'ceased-place' : 'unknown-place',

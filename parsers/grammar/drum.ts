@@ -120,7 +120,16 @@ export const drumSetting: Reader = {
     const fanAt = slots.all.findIndex(
       (one) => one.cls === 'fan' || (one.cls === 'machine' && sense(one.tok, 'fan') !== undefined),
     );
-    if (!drum && fanAt < 0) return null;
+    // `turn every 60 min`: by the minute only a drum is turned, where the site has one.
+    const byMinute =
+      scope.context.drums.length === 1 &&
+      places.length === 0 &&
+      slots.get('every').length > 0 &&
+      (slots.get('turn').length + slots.get('set').length > 0 || slots.get('every')[0]!.s.includes(' ')) &&
+      slots.nums.length === 1 &&
+      isTimeUnit(slots.nums[0]!.n!.unit) &&
+      toMin(slots.nums[0]!.n!.value, slots.nums[0]!.n!.unit as 'min') <= 12 * 60;
+    if (!drum && fanAt < 0 && !byMinute) return null;
     if (slots.get('machine').some((tok) => sense(tok, 'fan') === undefined)) return null;
     let mode: 'automatic' | 'manual' | 'off' | undefined;
     let fan: 'off' | 'low' | 'high' | undefined;
@@ -161,7 +170,7 @@ export const drumSetting: Reader = {
       fan === undefined &&
       !(
         everyMin !== undefined &&
-        drum &&
+        (drum || byMinute) &&
         (slots.get('every').length > 0 || slots.get('each').length > 0 || slots.get('set').length > 0)
       )
     )

@@ -312,6 +312,7 @@ function settingSay(record: BookRecordOf<'setting'>, draft: Draft): Say {
     return say('setting-morning', { clock: { clock: (value as { at: string }).at } });
   }
   if (name === 'recipe') {
+    if (value === null) return say('setting-no-recipe');
     const { chips, food } = value as { chips: number; food: number };
     return say('setting-ratio', { chips: { number: chips }, food: { number: food } });
   }
@@ -320,23 +321,37 @@ function settingSay(record: BookRecordOf<'setting'>, draft: Draft): Say {
   const drum = drumSettingSay(record.name, of, value);
   if (drum) return drum;
   if (name === 'accepts' && value !== null && typeof value === 'object' && !Array.isArray(value)) {
-    const [what, yes] = newlyAccepted(value as Record<string, boolean>, draft);
-    return say('setting-accepts', { what: { material: what }, yes: { text: yes ? 'yes' : 'no' } });
+    const { goesIn, staysOut } = newlyAccepted(value as Record<string, boolean>, draft);
+    return say('setting-accepts', {
+      in: listed(goesIn),
+      out: listed(staysOut),
+      has: { text: goesIn.length === 0 ? 'out' : staysOut.length === 0 ? 'in' : 'both' },
+    });
   }
   if (name === 'cautions') return say('setting-cautions', { on: { text: String(value) } });
   if (name === 'keep-messages') return say('setting-keep', { days: { count: value as number } });
   return say('setting-other', { name: term('setting-name', record.name), value: { text: plain(value) } });
 }
 
-/** Of a list that grew, the line that is new or was changed; its first where nothing was. */
-function newlyAccepted(list: Record<string, boolean>, draft: Draft): [string, boolean] {
+/** One material by its name; several as they stand in the list. */
+const listed = (items: readonly string[]): Arg =>
+  items.length === 1 ? { material: items[0]! } : { text: items.join(', ').replaceAll('-', ' ') };
+
+/** Of a list that grew, the lines that are new or were changed; all of it where nothing was. */
+function newlyAccepted(
+  list: Record<string, boolean>,
+  draft: Draft,
+): { goesIn: string[]; staysOut: string[] } {
   const before = settingAt(draft.before, 'accepts', draft.today) ?? draft.before.base.accepts;
   const had = (item: string): boolean | undefined =>
     Array.isArray(before)
       ? before.includes(item) || (before.includes(`no ${item}`) ? false : undefined)
       : (before as Record<string, boolean> | null | undefined)?.[item];
   const lines = Object.entries(list);
-  return lines.find(([item, may]) => had(item) !== may) ?? lines[0] ?? ['', false];
+  const changed = lines.filter(([item, may]) => had(item) !== may);
+  const shown = changed.length > 0 ? changed : lines.slice(-1);
+  const named = (may: boolean) => shown.filter((line) => line[1] === may).map(([item]) => item);
+  return { goesIn: named(true), staysOut: named(false) };
 }
 
 const MATERIAL_FIGURES = ['carbon', 'nitrogen', 'ash', 'density', 'cn'];

@@ -42,7 +42,8 @@ export function settingsOf(picture: Picture, at: string): Settings {
     yearStarts: now('year-starts', base.yearStarts),
     targetTonnesPerYear: now('target', base.targetTonnesPerYear ?? null),
     ruleSet: now('rule-set', base.ruleSet ?? null),
-    recipe: now('recipe', base.recipe ?? null),
+    // Taken back it is null, which is not the file's own.
+    recipe: (settingAt(picture, 'recipe', at) ?? null) as Recipe | null,
     summary: now('summary', base.summary ?? null),
     morning: now('morning', base.morning ?? null),
     safety: {

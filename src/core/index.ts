@@ -236,7 +236,7 @@ export {
   nitrogenLacking,
   secondMassForCn,
 } from './mix/ratio.ts';
-export { loadsAt, mixPlace, siteAdditions, siteLimits } from './mix/site-mix.ts';
+export { loadsAt, mixPlace, mixPlaces, siteAdditions, siteLimits } from './mix/site-mix.ts';
 export { exactly, propagate, type Spread, spread } from './mix/spread.ts';
 export {
   NO_STOCK,

@@ -37,6 +37,7 @@ export const REQUESTS = [
   'trace',
   'diagnose',
   'stock',
+  'recipe',
   'feedback',
 ] as const;
 export type RequestName = (typeof REQUESTS)[number];

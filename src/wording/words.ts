@@ -16,7 +16,7 @@ const elided = (text: string): string => (/^[aeiouàâéèêëîïôœù]/i.test
 
 /** What a source line says of itself, the longer ones first. */
 const CITED =
-  /common practice on one kind of machine, no source|common practice, no source|the site and local codes come first|from memory|seen as a copy|the site's settings|the site\b|\bthe rest\b|\bseen\b/g;
+  /common practice on one kind of machine, no source|common practice, no source|the site and local codes come first|from memory|seen as a copy|the site's settings|moisture and nitrogen|carbon and ash|of volatile solids in 12 days|by definition|range(?= from memory)|carbon(?= from memory)|nitrogen(?= from memory)|the site\b|\bthe rest\b|\bseen\b/g;
 
 /**
  * Makes the port through which an outcome becomes words. A missing text or value is complained of (tests take that

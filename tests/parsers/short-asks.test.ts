@@ -80,7 +80,7 @@ describe('a short question is a message of its own', () => {
     ['are compostable cups ok?', { request: 'accepts', what: 'compostable cups' }],
     ['may plastic cutlery go in?', { request: 'accepts', what: 'plastic cutlery' }],
     ['what may go in?', { request: 'accepts', what: '' }],
-    ['who do we call when the drum stops?', { request: 'status', place: 'drum' }],
+    ['who do we call when the drum stops?', { request: 'status', place: 'drum', about: 'call' }],
     ['set aeration breathing', { request: 'setting', name: 'aeration', value: 'breathing' }],
     ['set depth 12 to 24 in', { request: 'setting', name: 'depth', value: { fromCm: 30.48, toCm: 60.96 } }],
   ])('%s', (text, request) => {

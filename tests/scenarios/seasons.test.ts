@@ -228,7 +228,7 @@ describe('a drum fed every day', () => {
     expect(status).toMatch(/Oldest load \(#1\) 5 days in · coldest \(#\d+, .*\) has seen \d+ °C at most/);
     // 6 × 166 kg over the seven days of a week. common practice, no source: plain division
     expect(status).toMatch(
-      /Fed about 142 kg a day · next discharge in about \d+ days \(by then it is full\)/,
+      /Fed about 142 kg a day \(mean of 7 days\) · next discharge in about \d+ days \(by then it is full\)/,
     );
     expect(status).toMatch(/A drum fed daily proves heat in-vessel if your regulator accepts/);
     expect(status.split('\n').length).toBeLessThanOrEqual(8);

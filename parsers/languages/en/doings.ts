@@ -73,7 +73,7 @@ export const doings: Words = {
     'turned off|switched off|off|shut off|shut down|stopped|powered down|is off|turned it off|switchd off|shut it down',
   'mode:on': 'turned on|switched on|turned back on|started up|powered up|powered on',
   set: 'set to|switched|at|set|running|run|running on|put on|switched to|changed to|now on|turned to|turned down to|turned up to|setting|settings|turned up|turned down|rotating|rotate|turns|turning|rotates|is on|goes|rotation|cycle|cycles|kept on|left on|back to|going|set at|changed|put to|interval|set the|spinning|rotations',
-  every: 'every|each|once every|per|all',
+  every: 'every|turn every|turn it every|rotate every|spin every|each|once every|per|all',
   'speed:low': 'low|slow|on low|min speed|minimum|low speed|to low',
   'speed:high': 'high|fast|full|max|full speed|on high|full blast|maximum|high speed|on full|to high',
   'speed:off': 'off|stopped',

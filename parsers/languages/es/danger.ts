@@ -113,7 +113,7 @@ export const dangerEs: DangerWords = {
     pansa pareada pareado pareo pece pecha pecio pelgar pellada pello pelma pensada pensado perca perdis
     perdiz perdon perna pernio perrona personal pesce pienso pieria pilada pileo pililo pilla pillador
     pilo pincel pinchon pinocho pinza piure pollada postilla prenada prenado prensador presada presado
-    preso prisa priso priste puesta pulga pulles pulsar quedada quedar queja quejada quejar quejo
+    preso prisa priso priste puesta pulga pulles pulsar queda quedada quedan quedando quedar quedo queja quejada quejar quejo
     quemadera quemador quemadora quemi quena quera querando quesada quetro quiebro quima quimo rabada
     rabano rabo raida rasa rebanco rebato rebono redano redito regano renano resbalon rescaldo reten
     rizon rocho ropilla rosilla ruego ruello salma salvaje sango sangrador sangredo sant sardio satrapa

@@ -44,7 +44,8 @@ export const things: Words = {
   fines: 'fino|finos|cernido|lo fino|cernida|pasante|tamizado fino',
   'pilehead:pile': 'pila|pilas|monton|montones|monticulo|hilera|hileras|camellon|monto|cama|camas',
   'pilehead:bay': 'bahia|bahias|cajon|cajones|compartimiento|compartimento|compartimientos|celda',
-  'pilehead:drum': 'tambor|tambores|cilindro|tambor rotatorio|compostera rotatoria|compostador|compostera',
+  'pilehead:drum':
+    'tambor|del tambor|tambores|cilindro|tambor rotatorio|compostera rotatoria|compostador|compostera',
   many: 'pilas|montones|bahias|hileras|tambores|cajones|camas',
   'place:exit': 'salida|salida del tambor|boca de salida',
   'place:ambient':
@@ -71,13 +72,13 @@ export const things: Words = {
   'feel:dry':
     'seca|seco|muy seca|muy seco|demasiado seca|demasiado seco|reseca|reseco|bastante seca|polvorienta|un poco seca|resequedad|algo seca|sequita|super seca|bien seca|bien seco|esta seca|medio seca|secas|muy secas|bastante seco|algo seco|un poco seco|demasiado secas|polvosa|requeteseca|sequisima|mas seca que|resequita|muy reseca|sin humedad|quebradiza|falta agua|le falta agua|falta humedad|le falta humedad|le falta mucha agua|no tiene humedad|poca humedad',
   'feel:right':
-    'bien de humedad|perfecta|justa|en su punto|humedad buena|humedad correcta|un par de gotas|una gota|dos gotas|humeda bien|como esponja|esponja exprimida|buena humedad|humedad bien|perfecto|humeda|humedo|justo bien|2 gotas|1 gota|unas gotas|como esponja exprimida|humedad perfecta|una o dos gotas|ideal|humedad ok|optima|correcta|al punto|un par de gotitas|esta bien|una gotita|como debe ser|justo|bien|humeditas|humedita|en el punto|1 o 2 gotas|unas gotitas|unas cuantas gotas|un par de gotas apenas|humedas|exacta|de lujo|ni seca ni mojada',
+    'bien de humedad|perfecta|justa|en su punto|humedad buena|humedad correcta|un par de gotas|una gota|dos gotas|humeda bien|como esponja|esponja exprimida|buena humedad|humedad bien|perfecto|humeda|humedo|justo bien|2 gotas|1 gota|unas gotas|como esponja exprimida|humedad perfecta|una o dos gotas|una gota o dos|una gotita o dos|una o dos gotitas|1 gota o 2|ideal|humedad ok|optima|correcta|al punto|un par de gotitas|esta bien|una gotita|como debe ser|justo|bien|humeditas|humedita|en el punto|1 o 2 gotas|unas gotitas|unas cuantas gotas|un par de gotas apenas|humedas|exacta|de lujo|ni seca ni mojada',
   'feel:wet':
     'mojada|mojado|muy mojada|muy mojado|empapada|empapado|demasiado mojada|encharcada|muy humeda|demasiado humeda|aguada|ensopada|pasada de agua|algo mojada|un poco mojada|bastante mojada|bien mojada|super mojada|enlodada|mojadisima|remojada|bien empapada|toda mojada|mojadas|lodosa|muy aguada|demasiado mojado|muy humedo|demasiado humedo|empapadas|saturada|medio mojada|aguadita|batida|empapadisima|chiclosa|chorreada|super empapada|totalmente empapada|anegada|muy mojadas|bien aguada',
   'feel:dripping':
     'gotea|goteando|escurre|escurriendo|chorreando|chorrea|escurre agua|sale agua|sale chorro|chorrea agua|chorro de agua|gotea al apretar|escurre al apretar|escurre al apretarla|gotea al apretarla|chorrea al apretarla|gotea mucho|chorreante|le sale agua|sale un chorro|escurre mucha agua|sale mucha agua|salio agua|le escurre agua|gotea cuando la aprieto|chorreando agua|escurriendo agua|sale un chorro de agua|chorrea cuando la aprietas|le sale un chorro',
   squeeze:
-    'prueba del puno|prueba del puno|prueba de puno|prueba del apreton|humedad|al apretar|aprete|exprimi|apretada|al exprimir|prueba del punado|puno|salieron|sale|salio|punado|punado|contenido de humedad|al apretarla|se aprieta|al tacto|test del puno|prueba de humedad|prueba de mano|cuando la aprieto|prueba del apreton de mano|al exprimirla|apretandola|hice la prueba|prueba|squeeze test|prueba de la esponja|prueba de la mano|humedad de|prueba del puno en|se siente|la siento|al apretar sale|cuando aprieto|exprimiendo|aprete un punado|apretamos|apretamos un punado|apriete',
+    'prueba del puno|prueba del puno|prueba de puno|prueba del apreton|humedad|al apretar|aprete|exprimi|apretada|al exprimir|prueba del punado|puno|salieron|sale|salio|punado|punado|contenido de humedad|al apretarla|se aprieta|al tacto|test del puno|prueba de humedad|prueba de mano|cuando la aprieto|prueba del apreton de mano|al exprimirla|apretandola|hice la prueba|prueba|squeeze test|prueba de la esponja|prueba de la mano|humedad de|humedad del|prueba del puno en|se siente|la siento|al apretar sale|cuando aprieto|exprimiendo|aprete un punado|apretamos|apretamos un punado|apriete',
   'topic:odour':
     'olor|olores|huele|huele mal|apesta|huele feo|peste|huele a podrido|amoniaco|mal olor|apestoso|apestosa|huele a amoniaco|olia|hedor|huele fuerte|olor a podrido|olor fuerte|olor feo|huelen|huele horrible|malos olores|tufo|huele a huevo podrido|olor a amoniaco|pestilencia|apestando|huele a huevos podridos|olor a huevo podrido|apesta a amoniaco|huele re feo|huele bien feo|olia mal|olor a huevo|huele muy mal|hiede|huele muy feo|olor raro|oliendo|oliendo mal|oliendo feo|huelen mal|huevo podrido',
   'topic:leachate':

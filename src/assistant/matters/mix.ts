@@ -10,9 +10,11 @@ import {
   type Mix,
   type MixLimits,
   type MixPart,
+  type MixTest,
   mixOf,
   mixPartsOf,
   mixPlace,
+  mixPlaces,
   type OwnFigures,
   ownFiguresAt,
   PACKED_KG_PER_M3,
@@ -28,8 +30,12 @@ import { type Arg, type Line, say } from '../say.ts';
 import { whyCorrection } from '../why/mix.ts';
 
 /** Loads of one day that were put together: what today's mix is made of. */
-export function loadsOf(picture: Picture, localDate: string): MixPart[] {
-  return mixPartsOf(loadsAt(picture, localDate, mixPlace(picture, localDate)), (material) =>
+export function loadsOf(
+  picture: Picture,
+  localDate: string,
+  where: string | null = mixPlace(picture, localDate),
+): MixPart[] {
+  return mixPartsOf(loadsAt(picture, localDate, where), (material) =>
     ownFigures(picture, material, localDate),
   );
 }
@@ -38,36 +44,74 @@ export const ownFigures = (picture: Picture, material: string, localDate: string
   ownFiguresAt(picture.settings, material, localDate);
 
 /** What can be added here to a mix of so much water: by the site's own containers, stock and figures. */
-export function additionsOf(picture: Picture, localDate: string, parts: MixPart[] = []): Addition[] {
+export function additionsOf(
+  picture: Picture,
+  localDate: string,
+  parts: MixPart[] = [],
+  test: MixTest | null = null,
+): Addition[] {
+  // A hand that found how wet it is says what chips will dry out; by typical values alone water waits for a squeeze.
   const moisturePct = mixOf(parts).moisturePct;
-  return siteAdditions(picture, localDate, moisturePct !== null && moisturePct.high < DRY_PCT);
+  const dry = moisturePct !== null && moisturePct.high < DRY_PCT;
+  return siteAdditions(picture, localDate, dry || test?.moisturePct != null);
 }
 
 const DRY_PCT = 55;
 
-export const limitsOf = (picture: Picture, localDate: string, now: string): MixLimits =>
-  siteLimits(picture, localDate, now, mixPlace(picture, localDate));
+export const limitsOf = (
+  picture: Picture,
+  localDate: string,
+  now: string,
+  where: string | null = mixPlace(picture, localDate),
+): MixLimits => siteLimits(picture, localDate, now, where);
 
-export function correctionOf(picture: Picture, localDate: string, parts: MixPart[], now: string): Correction {
+export function correctionOf(
+  picture: Picture,
+  localDate: string,
+  parts: MixPart[],
+  now: string,
+  where: string | null = mixPlace(picture, localDate),
+): Correction {
+  const test = testAt(picture, where, parts);
   return correctionFor({
     parts,
-    additions: additionsOf(picture, localDate, parts),
-    limits: limitsOf(picture, localDate, now),
-    test: testAt(picture, mixPlace(picture, localDate), parts),
+    additions: additionsOf(picture, localDate, parts, test),
+    limits: limitsOf(picture, localDate, now, where),
+    test,
   });
+}
+
+/** Which place's mix an entry changed: the one that it names, where food was put together there that day. */
+function placeOf(draft: Draft, written: readonly Entry[]): string | null {
+  const picture = draft.picture();
+  const named = written.flatMap(({ record, localDate }) => {
+    const { place } = record as { place?: string | null };
+    return localDate === draft.today && place != null ? [place] : [];
+  });
+  const fed = named.findLast((place) => loadsOf(picture, draft.today, place).some(isFeed));
+  return fed ?? mixPlace(picture, draft.today);
+}
+
+/** With several places loaded on a day it is said whose mix it is. */
+export function ofPlace(draft: Draft, where: string | null, lines: Line[]): Line[] {
+  const [first, ...rest] = lines;
+  if (where === null || first === undefined || mixPlaces(draft.picture(), draft.today).length < 2)
+    return lines;
+  return [[say('mix-of', { place: { place: where } }), ...[first].flat()], ...rest];
 }
 
 /** The mix of the day, and what to add, or that it is enough. */
 export function mixMatters(draft: Draft, written: readonly Entry[]): Line[] {
   const picture = draft.picture();
-  const where = mixPlace(picture, draft.today);
+  const where = placeOf(draft, written);
   // A late entry of another day changes that day's mix, which nobody can mend any more.
   if (!written.some((entry) => entry.localDate === draft.today && isForMix(entry, where))) return [];
-  const parts = loadsOf(picture, draft.today);
+  const parts = loadsOf(picture, draft.today, where);
   if (!parts.some(isFeed)) return [];
-  const correction = correctionOf(picture, draft.today, parts, draft.now);
-  draft.why.push(...whyCorrection(correction, limitsOf(picture, draft.today, draft.now)));
-  return [...standsLine(draft, written, where), ...mixLines(correction), ...leftOutLine(draft, written)];
+  const correction = correctionOf(picture, draft.today, parts, draft.now, where);
+  draft.why.push(...whyCorrection(correction, limitsOf(picture, draft.today, draft.now, where)));
+  const lines = ofPlace(draft, where, mixLines(correction));
+  return [...standsLine(draft, written, where), ...lines, ...leftOutLine(draft, written)];
 }
 
 /** A load whose weight nobody knows is in the mix and in none of its figures. */
@@ -158,16 +202,28 @@ function infeasibleLines({ blocked }: Correction, water: Record<string, Arg>): L
       ...addedArgs(best),
       hasBest: { text: best.length > 0 ? 'yes' : 'no' },
       after: { pct: blocked?.bestMoisturePct ?? 0 },
-      limit: { term: blocked?.limits[0] ?? 'moisture-high', of: 'limit' },
+      ...limitArgs(blocked),
     }),
     ...alsoAdd(best),
   ];
   return [...lines, ...solveLine(blocked)];
 }
 
+/** What stands in the way: one limit, or the two that are both too small. */
+export const limitArgs = (blocked: Correction['blocked']): Record<string, Arg> => ({
+  limit: { term: blocked?.limits[0] ?? 'moisture-high', of: 'limit' },
+  other: { term: blocked?.limits[1] ?? 'room', of: 'limit' },
+  hasOther: { text: isTwo(blocked) ? 'yes' : 'no' },
+});
+
+/** Where one limit alone explains it, the others named are ways out each; stock and room can both be too small. */
+const isTwo = (blocked: Correction['blocked']): boolean =>
+  blocked?.together === true && blocked.limits.length === 2;
+
 /** What one more material would solve it; of a material that ran short, more of the same. */
 export function solveLine(blocked: Correction['blocked']): Line[] {
-  if (!blocked?.wouldSolve) return [];
+  // No material makes room: some has to go out first.
+  if (!blocked?.wouldSolve) return blocked?.limits.includes('room') ? [say('mix-room-solves')] : [];
   const more =
     blocked.limits[0] === 'stock' && blocked.best.some((one) => one.material === blocked.wouldSolve);
   return [say(more ? 'mix-more-solves' : 'mix-solves', { solve: { material: blocked.wouldSolve } })];

@@ -23,7 +23,7 @@ export function stockLines(draft: Draft, material: string, asked: boolean): Line
   };
   if (now.short) return [say('stock-short', what)];
   const lines: Line[] = asked ? [say('stock-left', what)] : [];
-  draft.why.push(say('why-stock', { kg: { kg: now.usePerDayKg ?? 0, digits: 1 } }));
+  draft.why.push(say('why-stock-formula'), say('why-stock', { kg: { kg: now.usePerDayKg ?? 0, digits: 1 } }));
   const { daysLeft } = now;
   if (!daysLeft) {
     lines.push(say('stock-no-use', what));

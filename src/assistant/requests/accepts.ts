@@ -1,4 +1,4 @@
-import { type AcceptsList, acceptance, acceptedLines, settingAt } from '#core';
+import { type AcceptsList, acceptance, acceptedLines, settingAt, settingsNamed } from '#core';
 import type { Request } from '#records';
 import type { Draft } from '../draft.ts';
 import { type Line, say } from '../say.ts';
@@ -6,6 +6,11 @@ import { type Line, say } from '../say.ts';
 /** `may compostable cups go in?`: from the site's own list alone. */
 export function accepts(draft: Draft, request: Request): void {
   const what = request.what ?? '';
+  const set = settingsNamed(draft.picture(), 'accepts').findLast(({ from }) => from <= draft.today);
+  draft.why.push(
+    say('why-accepts', { entry: { entry: set?.entry ?? 0 }, has: { text: set ? 'yes' : 'no' } }),
+    say('why-accepts-how'),
+  );
   const picture = draft.picture();
   const list = (settingAt(picture, 'accepts', draft.today) ?? picture.base.accepts) as AcceptsList;
   if (what === '') {

@@ -21,7 +21,7 @@ import { assumedLines, sourceLine } from '../why/pile.ts';
 import { problemLines } from './problem-lines.ts';
 
 /** `drum?`: how full, who has been in how long, what is fed, when to let some out, how it is set, how warm. */
-export function drumStatus(draft: Draft, name: string): Line[] {
+export function drumStatus(draft: Draft, name: string, about: unknown = null): Line[] {
   const { drums } = draft.picture();
   const drum = drums[name] ?? Object.values(drums)[0];
   if (!drum) return [say('place-unknown', { place: { place: name } })];
@@ -38,15 +38,18 @@ export function drumStatus(draft: Draft, name: string): Line[] {
         why: { term: due.because, of: 'due' },
       }),
     );
-  }
+  } else if (now.oldest || now.byLevel) fed.push(say(feed ? 'drum-due-not' : 'drum-due-unknown'));
   draft.why.push(...whyDrum(drum, now, rules));
+  const stands = standsLine(draft, drum.name);
+  const first = stands.length > 0 || about === 'call';
   return [
-    ...standsLine(draft, drum.name),
+    ...stands,
+    ...(first ? callLine(draft, true) : []),
     drumHead(drum, now),
     ...(now.oldest ? [stayLine(now), insideLine(now)] : []),
     ...(fed.length > 0 ? [fed] : []),
     ...setLine(drum),
-    ...callLine(draft),
+    ...(first ? [] : callLine(draft, false)),
     ...readLine(drum),
     ...proofLines(draft, drum),
     ...problemLines(draft, (place) => place === 'exit' || place === drum.name || place.startsWith('drum')),
@@ -57,7 +60,8 @@ function standsLine(draft: Draft, name: string): Line[] {
   const stands = drumStands(draft.picture(), name);
   if (!stands) return [];
   const args = { place: { place: name }, entry: { entry: stands.entry } };
-  return [say('drum-stands', { ...args, hours: { number: hoursSince(stands.at, draft.now), digits: 0 } })];
+  const hours = Math.floor(hoursSince(stands.at, draft.now));
+  return [say('drum-stands', { ...args, hours: { count: hours } })];
 }
 
 const hoursSince = (from: string, to: string): number => (Date.parse(to) - Date.parse(from)) / 3_600_000;
@@ -108,10 +112,10 @@ function stayLine({ oldest, coldest, unbooked }: DrumNow): Line {
 }
 
 /** Whom to call when it stops, where the site has said so. */
-function callLine(draft: Draft): Line[] {
+function callLine(draft: Draft, asked: boolean): Line[] {
   const whom = settingAt(draft.picture(), 'drum-call', draft.today);
   const hours = settingAt(draft.picture(), 'drum-call-hours', draft.today);
-  if (typeof whom !== 'string') return [];
+  if (typeof whom !== 'string') return asked ? [say('drum-call-nobody')] : [];
   return [
     say('drum-call-line', {
       whom: { text: whom },

@@ -16,6 +16,7 @@ import { mine, show } from './lines-back.ts';
 import { mix } from './mix.ts';
 import { paper } from './paper.ts';
 import { forgetMe, language, role } from './people.ts';
+import { recipe } from './recipe.ts';
 import { room } from './room.ts';
 import { setting, settings } from './setting.ts';
 import { share } from './share.ts';
@@ -66,6 +67,7 @@ const ANSWERS: Record<RequestName, Answer> = {
   feedback,
   diagnose,
   stock,
+  recipe,
 };
 
 /** A link that hangs by the scale may log and ask: what the site is, and who may what, is not for it to change. */

@@ -1,4 +1,4 @@
-import { type Picture, type Planned, plannedMix } from '#core';
+import { mixPlace, type Picture, type Planned, plannedMix } from '#core';
 import type { Request } from '#records';
 import type { Draft } from '../draft.ts';
 import {
@@ -6,9 +6,11 @@ import {
   additionsOf,
   alsoAdd,
   correctionOf,
+  limitArgs,
   limitsOf,
   loadsOf,
   mixLines,
+  ofPlace,
   ownFigures,
   solveLine,
 } from '../matters/mix.ts';
@@ -20,21 +22,27 @@ import { whyCorrection } from '../why/mix.ts';
 /** What is planned, in the shape the reader hands it on. */
 export type Expected = { container?: string; count?: number; kg?: number; material?: string };
 
-/** `mix`: today's mix; `3 carts coming, how many chips?`: what they usually weigh, and the chips for it. */
+/** `mix`: today's mix, or that of one place; `3 carts coming, how many chips?`: what they usually weigh, and the chips for it. */
 export function mix(draft: Draft, request: Request): void {
   const expected = expectedOf(request.load);
   if (expected.length > 0) {
     beforeTipping(draft, expected);
     return;
   }
-  const parts = loadsOf(draft.picture(), draft.today);
+  const picture = draft.picture();
+  const where = request.place ?? mixPlace(picture, draft.today);
+  const parts = loadsOf(picture, draft.today, where);
   if (parts.length === 0) {
-    draft.lines.push(say('mix-nothing-today'));
+    draft.lines.push(
+      request.place
+        ? say('mix-nothing-there', { place: { place: request.place } })
+        : say('mix-nothing-today'),
+    );
     return;
   }
-  const correction = correctionOf(draft.picture(), draft.today, parts, draft.now);
-  const limits = limitsOf(draft.picture(), draft.today, draft.now);
-  draft.lines.push(...mixLines(correction));
+  const correction = correctionOf(picture, draft.today, parts, draft.now, where);
+  const limits = limitsOf(picture, draft.today, draft.now, where);
+  draft.lines.push(...ofPlace(draft, where, mixLines(correction)));
   draft.drawing ??= () => mixDrawing(correction, limits, draft.today);
   draft.why.push(...whyCorrection(correction, limits));
 }
@@ -109,13 +117,19 @@ function beforeTipping(draft: Draft, expected: Expected[]): void {
     ...alsoAdd(adds),
   );
   if (blocked) {
-    const limit = { term: blocked.limits[0] ?? 'moisture-high', of: 'limit' };
-    draft.lines.push(say('planned-short', { limit }), ...solveLine(blocked));
+    draft.lines.push(say('planned-short', limitArgs(blocked)), ...solveLine(blocked));
   }
   if (planned.firstOnFloor) {
     draft.lines.push(
       say('planned-first-on-floor', { what: { container: planned.firstOnFloor.container, count: 1 } }),
     );
   }
-  draft.why.push(...whyCorrection(correction, limitsOf(draft.picture(), draft.today, draft.now)));
+  draft.why.push(
+    say('why-planned', {
+      what: { container: expected[0]?.container ?? 'cart', count: expected[0]?.count ?? 1 },
+      kg: { kg: planned.expectedKg, digits: 0 },
+      from: { term: planned.from === 'published' ? 'published' : 'learned', of: 'figure' },
+    }),
+    ...whyCorrection(correction, limitsOf(draft.picture(), draft.today, draft.now)),
+  );
 }

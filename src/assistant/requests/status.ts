@@ -18,7 +18,7 @@ export function status(draft: Draft, request: Request): void {
   const picture = draft.picture();
   const place = request.place ?? null;
   if (place === 'drum' || place?.startsWith('drum ')) {
-    draft.lines.push(...drumStatus(draft, place));
+    draft.lines.push(...drumStatus(draft, place, request.about));
     return;
   }
   if (place !== null) {

@@ -43,14 +43,10 @@ function takenLines(why: Mix['why']): Line[] {
   return [...lines, ...sources.map((text) => say('why-source', { text: { cite: text } }))];
 }
 
-/**
- * How an advice on the mix came about: the figures, what they come to, what is aimed at and which limit asked for
- * the most, the formulas in words, what was assumed, and the sources.
- */
-export function whyCorrection(correction: Correction, limits: MixLimits): Line[] {
-  const { before, limiting } = correction;
+/** What is aimed at: the site's recipe, or the window and floor in force. */
+export function aimSay(limits: MixLimits): Say {
   const { low, high, never } = limits.moisturePct;
-  const aim = limits.recipe
+  return limits.recipe
     ? say('why-mix-recipe', {
         chips: { number: limits.recipe.chips },
         food: { number: limits.recipe.food },
@@ -64,11 +60,19 @@ export function whyCorrection(correction: Correction, limits: MixLimits): Line[]
         hasTop: { text: limits.cnHigh === null ? 'no' : 'yes' },
         floor: { number: limits.structurePerFeed, digits: 1 },
       });
+}
+
+/**
+ * How an advice on the mix came about: the figures, what they come to, what is aimed at and which limit asked for
+ * the most, the formulas in words, what was assumed, and the sources.
+ */
+export function whyCorrection(correction: Correction, limits: MixLimits): Line[] {
+  const { before, limiting } = correction;
   return [
     ...partLines(before),
     say('why-formula', { formula: { term: before.why.formula, of: 'formula' } }),
     ...comesTo(before),
-    aim,
+    aimSay(limits),
     ...(limiting ? [say('why-mix-limiting', { limit: { term: limiting, of: 'limit' } })] : []),
     say('why-formula', { formula: { term: correction.why.formula, of: 'formula' } }),
     ...takenLines(before.why),

@@ -328,11 +328,14 @@ export function drumRoom(
   };
 }
 
+/** Share of full that is as good as full: what shrinks within the hour after a level was seen. @source from memory */
+const NEAR_FULL = 0.98;
+
 /** When the next discharge is due: in so many days, and why; null where neither fill nor stay says so. */
 export type DischargeDue = { inDays: number; because: 'fill' | 'stay' } | null;
 
 /**
- * Days until the drum is full at the present feed, or until the oldest load has had the stay that the site
+ * Days until the drum is full at the present feed (to 2 %: no eye tells them apart), or until the oldest load has had the stay that the site
  * has set, whichever comes first; 0 where it is due already.
  * @source mass balance: fill grows by the feed and falls by the shrinkage.
  * @example dischargeDue({ name: 'drum', litres: 5000, loads: [], mode: null, everyMin: null, fan: null, settingSince: null, level: null, discharges: [], readings: [] }, '2026-05-15T12:00:00.000Z', { feedLitresPerDay: 1250 }, { shrinkPerDay: 0 }) // { inDays: 3, because: 'fill' }
@@ -352,7 +355,7 @@ export function dischargeDue(
     const full = (rules.fullFraction ?? FULL_FRACTION) * drum.litres;
     let litres = now.litres;
     for (let day = 0; day <= 60 && byFill === null; day += 1) {
-      if (litres >= full) byFill = day;
+      if (litres >= full * NEAR_FULL) byFill = day;
       litres = litres * (1 - shrink) + given.feedLitresPerDay;
     }
   }

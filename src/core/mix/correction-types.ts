@@ -70,6 +70,8 @@ export type Correction = {
   overNever: boolean;
   blocked: {
     limits: LimitCode[];
+    /** No limit alone explains it: the two named are both too small. */
+    together: boolean;
     best: Added[];
     bestMoisturePct: number | null;
     wouldSolve: string | null;

@@ -236,18 +236,12 @@ function blockedBy(
   drier: (additions: Addition[]) => number[] | null,
 ) {
   const lines = linesFor(additions, true).filter(keep);
-  const without = (code: LimitCode): boolean =>
-    code === 'stock'
-      ? fewest(
-          lines,
-          kgs(additions),
-          additions.map(() => Number.POSITIVE_INFINITY),
-        ) !== null
-      : fewest(
-          lines.filter((line) => line.code !== code),
-          kgs(additions),
-          stocks(additions),
-        ) !== null;
+  const without = (...gone: LimitCode[]): boolean =>
+    fewest(
+      lines.filter((line) => !gone.includes(line.code)),
+      kgs(additions),
+      gone.includes('stock') ? additions.map(() => Number.POSITIVE_INFINITY) : stocks(additions),
+    ) !== null;
   const codes = new Set<LimitCode>(lines.map((line) => line.code));
   if (additions.some((one) => one.stock !== null)) codes.add('stock');
   const order: LimitCode[] = [
@@ -267,9 +261,18 @@ function blockedBy(
     kgs(additions),
     stocks(additions),
   );
-  let limits = order.filter((code) => codes.has(code) && without(code));
-  if (limits.length === 0)
-    limits = order.filter((code) => lines.some((line) => line.code === code && !keepsAll([line], best)));
+  const endless = additions.map((one) => ({ ...one, stock: null }));
+  const there = order.filter((code) => codes.has(code));
+  const alone = there.filter((code) => without(code) || (code === 'stock' && drier(endless) !== null));
+  // What is too little here stands in the way, before what is asked for. Stock and room can both be too small.
+  const scarce = there.filter((code) => HARD.includes(code));
+  const two = scarce.some((code) => alone.includes(code))
+    ? undefined
+    : scarce
+        .flatMap((one, at) => scarce.slice(at + 1).map((other) => [one, other]))
+        .find((pair) => without(...pair));
+  const unkept = order.filter((code) => lines.some((line) => line.code === code && !keepsAll([line], best)));
+  const limits = two ?? (alone.length > 0 ? alone : unkept);
   const wouldSolve = WOULD_SOLVE.find((material) => {
     const here = additions.filter((one) => one.material === material);
     // Of what is here without end, more of the same cannot be what is missing.
@@ -280,7 +283,12 @@ function blockedBy(
       fewest(linesFor(more, true).filter(keep), kgs(more), stocks(more)) !== null || drier(more) !== null
     );
   });
-  return { limits, best: toAdded(additions, best), wouldSolve: wouldSolve ?? null };
+  return {
+    limits,
+    together: two !== undefined,
+    best: toAdded(additions, best),
+    wouldSolve: wouldSolve ?? null,
+  };
 }
 
 /** A barrow's worth, to try whether a material would help; water by the 10 L. */

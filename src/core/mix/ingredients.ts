@@ -45,7 +45,7 @@ export const INGREDIENTS: Readonly<Record<string, Ingredient>> = {
     nitrogenPct: spread(3.1, 2.5, 3.8),
     ashPct: spread(10, 5, 18),
     bulkKgPerM3: spread(530, 455, 600),
-    source: `${MEMORY}; C:N 15 from ${TABLE}; 455 kg/m³ is 3.8 lb/gal, EPA 2016 (seen); over 593 packed, BioCycle July 2012 (seen)`,
+    source: `${MEMORY}; C:N 15: ${TABLE}; 455 kg/m³: 3.8 lb/gal, EPA 2016 (seen); 593 kg/m³: BioCycle July 2012 (seen)`,
   },
   // Stem wood, 400 to 600:1. Chips with leaf and twig are `leafy-chips`.
   'wood-chips': {
@@ -56,7 +56,7 @@ export const INGREDIENTS: Readonly<Record<string, Ingredient>> = {
     nitrogenPct: spread(0.1, 0.083, 0.125),
     ashPct: spread(1, 0.5, 3),
     bulkKgPerM3: spread(290, 230, 370),
-    source: `${BC} (264 to 368 kg/m³, N 0.04 to 0.23); moisture and typical N ${MEMORY}`,
+    source: `${BC} (264 to 368 kg/m³, N 0.04 to 0.23); moisture and nitrogen ${MEMORY}`,
   },
   'leafy-chips': {
     material: 'leafy-chips',
@@ -76,7 +76,7 @@ export const INGREDIENTS: Readonly<Record<string, Ingredient>> = {
     nitrogenPct: spread(0.12, 0.07, 0.25),
     ashPct: spread(1, 0.5, 3),
     bulkKgPerM3: spread(243, 207, 267),
-    source: `${TABLE} (C:N 200 to 750, moisture, density); typical N ${MEMORY}`,
+    source: `${TABLE} (C:N 200 to 750, moisture, density); nitrogen ${MEMORY}`,
   },
   leaves: {
     material: 'leaves',

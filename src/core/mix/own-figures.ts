@@ -2,7 +2,7 @@ import { publishedKgPerLitre } from '../weights/estimate.ts';
 import type { SettingTimeline } from '../weights/net.ts';
 import { INGREDIENTS, type OwnFigures } from './ingredients.ts';
 import type { MixPart } from './mix.ts';
-import { exactly, type Spread } from './spread.ts';
+import { exactly, propagate, type Spread } from './spread.ts';
 
 /** Settings that carry a figure of a material, by the first part of their name, with the range they may lie in. */
 const FIGURES = {
@@ -36,7 +36,7 @@ export function ownFiguresAt(
     if (typeof value === 'number' && value >= low && value <= high) own[key] = exactly(value);
     else if (isFresh(value) && key !== 'moisturePct' && key !== 'bulkKgPerM3') {
       const dry = dryOf(value.fresh, own.moisturePct ?? INGREDIENTS[material]?.moisturePct ?? null);
-      if (dry !== null && dry <= high) own[key] = exactly(dry);
+      if (dry !== null && dry.typical <= high) own[key] = dry;
     }
   }
   const ratio = lastAt(timeline, `cn:${material}`, day)?.value;
@@ -57,10 +57,11 @@ const lastAt = (timeline: SettingTimeline, name: string, day: string) =>
 const isFresh = (value: unknown): value is { fresh: number } =>
   typeof (value as { fresh?: unknown } | null)?.fresh === 'number';
 
-function dryOf(freshPct: number, moisturePct: Spread | null): number | null {
-  if (moisturePct === null || moisturePct.typical >= 100) return null;
-  const dry = (freshPct * 100) / (100 - moisturePct.typical);
-  return dry >= 0 && dry <= 100 ? dry : null;
+/** Where the moisture is known as a range only, so is the share of the dry mass. */
+function dryOf(freshPct: number, moisturePct: Spread | null): Spread | null {
+  if (moisturePct === null || moisturePct.high >= 100) return null;
+  const dry = propagate([moisturePct], ([water]) => (freshPct * 100) / (100 - water!));
+  return dry.low >= 0 ? dry : null;
 }
 
 /**

@@ -3,6 +3,7 @@ import { correctionFor } from './correction.ts';
 import type { Addition, Correction, MixLimits } from './correction-types.ts';
 import { ingredientFor, type OwnFigures } from './ingredients.ts';
 import type { MixPart } from './mix.ts';
+import type { Spread } from './spread.ts';
 
 /** Containers that are expected, with what such a one usually weighs net. */
 export type PlannedLoad = {
@@ -17,7 +18,8 @@ export type PlannedLoad = {
 };
 
 /**
- * What to add before anything is tipped. `expectedKg` is what these containers usually weigh; `from` says
+ * What to add before anything is tipped. `expectedKg` is what these containers usually weigh (by one or two weights
+ * with a wide range, rather than by a table); `from` says
  * whether the weights were learned here or published. `firstOnFloor` names the coarse material of which one
  * container goes on the drum's floor first. `noWeight` lists containers of which nothing is known.
  */
@@ -51,7 +53,7 @@ export function plannedMix(given: {
   const expected = given.loads.flatMap((load): MixPart[] => {
     if (!(load.count >= 0))
       throw new RangeError(`${load.count} ${load.container} planned; it must be 0 or more`);
-    const usual = load.usual ? usualKg(load.usual) : null;
+    const usual = load.usual ? (usualKg(load.usual) ?? ofFew(load.usual)) : null;
     if (usual) {
       from = from === 'published' ? from : 'learned';
       const kg = usual.typical * load.count;
@@ -96,6 +98,14 @@ export function plannedMix(given: {
     firstOnFloor: given.inDrum && coarse ? { material: coarse.material, container: coarse.container } : null,
     noWeight,
   };
+}
+
+/** One or two weights say little of the next: it may be this much more or less. @source from memory */
+const FEW_SHARE = 0.5;
+
+function ofFew({ n, meanKg }: Tally): Spread | null {
+  if (n < 1 || !(meanKg > 0)) return null;
+  return { typical: meanKg, low: meanKg * (1 - FEW_SHARE), high: meanKg * (1 + FEW_SHARE) };
 }
 
 /**

@@ -141,16 +141,35 @@ export function mixPlace(picture: Pick<Picture, 'drums' | 'mixLoads'>, localDate
 }
 
 /**
- * The loads of a day that were put together at a place: those that went elsewhere are no part of its mix. One
- * with no place belongs to it where the site has no drum to go to.
+ * The loads of a day that were put together at a place: those that went elsewhere are no part of its mix. One of
+ * which no place was said belongs to the drum where the site has one; else it goes with the load before it that day,
+ * or, before any place was said, with the first that has one. `place` null: those of which no place is known.
  * @source none needed.
- * @example loadsAt({ mixLoads: [{ localDate: '2026-05-12', place: 'bay 1' }, { localDate: '2026-05-12', place: 'bay 2' }] } as never, '2026-05-12', 'bay 1').length // 1
+ * @example loadsAt({ drums: {}, mixLoads: [{ localDate: '2026-05-12', place: 'bay 1' }, { localDate: '2026-05-12', place: null }, { localDate: '2026-05-12', place: 'bay 2' }] } as never, '2026-05-12', 'bay 1').length // 2
  */
-export const loadsAt = (
-  picture: Pick<Picture, 'mixLoads'>,
+export function loadsAt(
+  picture: Pick<Picture, 'drums' | 'mixLoads'>,
   localDate: string,
   place: string | null,
-): Picture['mixLoads'] =>
-  picture.mixLoads.filter(
-    (load) => load.localDate === localDate && (load.place === place || load.place === null),
-  );
+): Picture['mixLoads'] {
+  const loads = picture.mixLoads.filter((load) => load.localDate === localDate);
+  const drum = Object.keys(picture.drums)[0] ?? null;
+  let last = drum ?? loads.find((load) => load.place !== null)?.place ?? null;
+  return loads.filter((load) => {
+    if (load.place !== null && drum === null) last = load.place;
+    return (load.place ?? last) === place;
+  });
+}
+
+/**
+ * The places where something was put together on a day, in the order in which they were first loaded.
+ * @source none needed.
+ * @example mixPlaces({ drums: {}, mixLoads: [{ localDate: '2026-05-12', place: 'bay 2' }, { localDate: '2026-05-12', place: 'bay 1' }] } as never, '2026-05-12') // ['bay 2', 'bay 1']
+ */
+export const mixPlaces = (picture: Pick<Picture, 'drums' | 'mixLoads'>, localDate: string): string[] => [
+  ...new Set(
+    picture.mixLoads.flatMap((load) =>
+      load.localDate === localDate && load.place !== null ? [load.place] : [],
+    ),
+  ),
+];

@@ -293,9 +293,11 @@ setting-other = { $name } { $value }
 setting-week = weekly summary, { $day } { $clock }
 setting-morning = morning line, { $clock }
 setting-ratio = recipe { $chips } chips to { $food } food
-setting-accepts = { $yes ->
-    [yes] { $what } is accepted
-   *[no] { $what } is not accepted
+setting-no-recipe = no recipe; back to the usual window
+setting-accepts = { $has ->
+    [in] yes to { $in }
+    [out] no to { $out }
+   *[both] yes to { $in }; no to { $out }
   }
 setting-cautions = { $on ->
     [on] daily cautions on
@@ -607,6 +609,7 @@ state-gone = gone
 
 mix-basis-typical = typical values
 mix-basis-test = by your test
+mix-of = { CAP($place) }
 mix-also-add = And { $one }{ $what } of { $material } (about { $kg }).
 mix-enough = Mix today: about { $pct } water ({ $range }). Chips are enough; squeeze to be sure: a drop or two.
 mix-wet-add = Wet: about { $pct } water ({ $range }, { $basis }). Add { $one }{ $what } of { $material } (about { $kg }){ $hasSqueeze ->
@@ -619,11 +622,15 @@ mix-add = About { $pct } water ({ $range }, { $basis }), { $asks }. Add { $one }
   }.
 mix-squeeze = About { $pct } water ({ $range }, { $basis }). Squeeze a handful: a drop or two is right.
 mix-squeeze-or-add = About { $pct } water ({ $range }, { $basis }). Squeeze: a drop or two is right; if it runs, add { $one }{ $what } of { $material } (about { $kg }).
-mix-infeasible = About { $pct } water ({ $range }): cannot be put right with what is here ({ $limit }). { $hasBest ->
+mix-infeasible = About { $pct } water ({ $range }): cannot be put right with what is here ({ $limit }{ $hasOther ->
+    [yes] , { $other }
+   *[no] {""}
+  }). { $hasBest ->
     [yes] Best: { $one }{ $what } of { $material }, to about { $after }.
    *[no] Nothing here helps.
   }
 mix-nothing-today = Nothing weighed in today yet. Send "3 carts coming, how many chips?" to plan.
+mix-nothing-there = Nothing for the mix went to { $place } today.
 planned = About { $kg } food ({ $low } to { $high }): { $hasAdd ->
     [yes] { $one }{ $what } of { $material } (about { $chips })
    *[no] no more chips, those that are in will do
@@ -740,6 +747,7 @@ why-stage = { CAP($place) }: hottest { $hottest }, air { $air } (mean of the las
 why-forecast = Forecast: the rise over the air since the last turn falls like e to the minus t; { $readings } days of readings, 4 in 5 interval.
 why-symptom = From the book
 why-stock = Use: about { $kg } a day over the last two weeks, days without use counted.
+why-stock-formula = What is left: the last count, plus deliveries, less use. Days: what is left over the mean use a day.
 taken-depth-unknown = Taken: readings without a depth as at { $fromCm } to { $toCm }.
 taken-approximate-reading = Taken: "about" readings as said ({ $readings }).
 taken-piece-size = Taken: no piece larger than { $mm } mm.
@@ -956,7 +964,7 @@ drum-coldest = coldest (#{ $entry }, { $days ->
    *[other] { $days } days in
   }) has seen { $celsius } at most
 drum-unbooked = older stuff is not in the book
-drum-feed = Fed about { $kg } a day
+drum-feed = Fed about { $kg } a day (mean of 7 days)
 due-fill = by then it is full
 due-stay = the oldest has had its stay
 drum-due = next discharge in about { $days ->
@@ -964,15 +972,18 @@ drum-due = next discharge in about { $days ->
    *[other] { $days } days
   } ({ $why })
 drum-due-now = discharge now ({ $why })
+drum-due-not = no discharge in sight: it shrinks as fast as it is fed
+drum-due-unknown = next discharge not known: no feed in the last 7 days
 drum-proof-ways = A drum fed daily proves heat in-vessel if your regulator accepts ("set drum way in-vessel"), or else in the closed pile.
 drum-proof-pile = Heat is proven in the closed pile, not in the drum.
 stock-unknown = { CAP($material) }: never counted here. Send "{ $material } down to 2 m3" or a delivery.
 stock-left = { CAP($material) }: about { $litres } left (about { $kg }).
 stock-short = { CAP($material) }: more was used than the book knows of. Count it: "{ $material } down to 2 m3".
 stock-no-use = No use in the last two weeks, so no days to give.
-stock-days = About { $days ->
-    [one] 1 day
-   *[other] { $days } days
+stock-days = { $days ->
+    [0] Less than a day
+    [one] About 1 day
+   *[other] About { $days } days
   } left at the present use ({ $low }{ $hasHigh ->
     [yes] {" "}to { $high }
    *[no] {" "}or more
@@ -1502,11 +1513,13 @@ chart-saved = Picture: { $path }
 ## The mix and the drum: what stands behind an answer, and settings of theirs
 mix-recipe-add = By your recipe: add { $one }{ $what } of { $material } (about { $kg }). That makes about { $after } water.
 mix-recipe-enough = Your recipe is met: about { $pct } water ({ $range }, { $basis }).
+recipe-none = No recipe of your own is set ("set recipe 1 chips : 1 food by volume").
 mix-enough-tested = Mix today: about { $pct } water ({ $range }, { $basis }). Nothing to add.
 mix-over-never = The recipe alone leaves it too wet (about { $after }; over 65 % is never aimed at). Add dry chips till a squeeze gives a drop or two.
 mix-packed = Packed: { $density }, only about { $air } air (40 % or more is wanted). Coarse chips, or turn it.
 mix-solves = One more thing would solve it: { $solve }.
 mix-more-solves = More { $solve } would solve it.
+mix-room-solves = Discharge some first: there is no room for what it needs.
 asks-structure = it lacks coarse stuff
 asks-moisture-high = it is wet
 asks-moisture-low = it is dry
@@ -1516,11 +1529,17 @@ asks-cap = too many fines
 asks-recipe = your recipe
 asks-stock = stock is short
 asks-room = there is no room
-planned-short = That is the best that can be done here ({ $limit }): not enough.
+planned-short = That is the best that can be done here ({ $limit }{ $hasOther ->
+    [yes] , { $other }
+   *[no] {""}
+  }): not enough.
 room-too-young = The oldest has not had its { $days } days yet: what comes out is not done.
 room-stands = No: the drum stands still (#{ $entry }). No new loads until it runs.
 drum-stands-no-loads = The drum stands still (#{ $entry }): no more loads until it runs.
-drum-stands = { CAP($place) } stands still for { $hours } h (#{ $entry }): no new loads.
+drum-stands = { CAP($place) } stands still { $hours ->
+    [0] since just now
+   *[other] for { $hours } h
+  } (#{ $entry }): no new loads.
 drum-inside = Inside: { $material } about { $kg }
 drum-inside-also = { $material } { $kg }
 why-drum-full = The drum holds { $litres }; { $pct } counts as full ({ $from }).
@@ -1532,6 +1551,12 @@ formula-correction-fewest-containers = What to add: the fewest whole containers 
 drum-taken-first-in-first-out = Taken: what went in first comes out first.
 drum-taken-level-by-eye = Taken: a level by eye is good to a tenth of the drum.
 why-room = Taken: { $what }, about { $kg } food ({ $from }), with its chips about { $litres }.
+why-accepts = { $has ->
+    [yes] Read off this site's own list (set in #{ $entry }), nothing else.
+   *[no] Read off this site's own list (from its file), nothing else.
+  }
+why-accepts-how = Yes only under its own name; a no holds for what is like it too. To change it: "set accepts bread, no meat".
+why-planned = Taken: { $what }, about { $kg } food together ({ $from }).
 figure-common = common practice
 why-mix-water = That is about { $pct } water ({ $range }){ $hasCn ->
     [yes] , C:N about { $cn } ({ $cnRange })
@@ -1542,6 +1567,7 @@ why-mix-aim = Aim: { $range } % water, never over { $never }; C:N { $hasTop ->
    *[no] { $cn } or more
   }; at least { $floor } L of coarse stuff to 1 L of food.
 why-mix-recipe = Aim: your recipe, { $chips } chips to { $food } food { $by }. It stands before the usual window.
+why-recipe = A recipe of your own stands before the usual window. "clear recipe" takes it back.
 by-volume = by volume
 by-mass = by mass
 why-mix-limiting = What asks for the most: { $limit }.
@@ -1588,6 +1614,13 @@ cite-the-site-s-settings = the site's settings
 cite-the-site = the site
 cite-the-rest = the rest
 cite-seen = seen
+cite-nitrogen = nitrogen
+cite-carbon = carbon
+cite-range = range
+cite-by-definition = by definition
+cite-of-volatile-solids-in-days = of volatile solids in 12 days
+cite-carbon-and-ash = carbon and ash
+cite-moisture-and-nitrogen = moisture and nitrogen
 mix-loose = By your bucket: { $density }, about { $air } air. Open enough.
 mix-left-out-load = Not in this sum: #{ $entry }, its weight is not known.
 why-factor-litre = { CAP($material) }: { $factor } kg/L by published values ({ $low }–{ $high }); they differ much.
@@ -1604,6 +1637,7 @@ drum-call-line = If it stops: call { $whom }{ $hasHours ->
     [yes] {" "}after { $hours } h
    *[no] {""}
   }.
+drum-call-nobody = Nobody is named to call: "set drum call Sam 555 0100". Until then, a coordinator.
 accepts-in = May go in: { $list }.
 accepts-out = Stays out: { $list }.
-accepts-no-list = This site has no list yet: "set accepts bread", "set accepts no meat".
+accepts-no-list = This site has no list yet: "set accepts bread, no meat".

@@ -293,9 +293,11 @@ setting-other = { $name } { $value }
 setting-week = resumen de la semana, { $day } { $clock }
 setting-morning = línea de la mañana, { $clock }
 setting-ratio = receta { $chips } de astillas por { $food } de comida
-setting-accepts = { $yes ->
-    [yes] { $what }: se acepta
-   *[no] { $what }: no se acepta
+setting-no-recipe = sin receta; vuelve la ventana usual
+setting-accepts = { $has ->
+    [in] sí a { $in }
+    [out] no a { $out }
+   *[both] sí a { $in }; no a { $out }
   }
 setting-cautions = { $on ->
     [on] avisos de seguridad del día: sí
@@ -607,6 +609,7 @@ state-gone = ya no está
 
 mix-basis-typical = valores típicos
 mix-basis-test = por su prueba
+mix-of = { CAP($place) }
 mix-also-add = Y { $one }{ $what } de { $material } (unos { $kg }).
 mix-enough = Mezcla de hoy: cerca de { $pct } de agua ({ $range }). Las astillas alcanzan; apriete para ver: una o dos gotas.
 mix-wet-add = Mojada: cerca de { $pct } de agua ({ $range }, { $basis }). Agregue { $one }{ $what } de { $material } (unos { $kg }){ $hasSqueeze ->
@@ -619,11 +622,15 @@ mix-add = Cerca de { $pct } de agua ({ $range }, { $basis }), { $asks }. Agregue
   }.
 mix-squeeze = Cerca de { $pct } de agua ({ $range }, { $basis }). Apriete un puñado: una o dos gotas está bien.
 mix-squeeze-or-add = Cerca de { $pct } de agua ({ $range }, { $basis }). Apriete: una o dos gotas; si escurre, agregue { $one }{ $what } de { $material } (unos { $kg }).
-mix-infeasible = Cerca de { $pct } de agua ({ $range }): no se arregla con lo que hay ({ $limit }). { $hasBest ->
+mix-infeasible = Cerca de { $pct } de agua ({ $range }): no se arregla con lo que hay ({ $limit }{ $hasOther ->
+    [yes] , { $other }
+   *[no] {""}
+  }). { $hasBest ->
     [yes] Lo mejor: { $one }{ $what } de { $material }, para cerca de { $after }.
    *[no] Nada de aquí ayuda.
   }
 mix-nothing-today = Hoy no se ha pesado nada. Mande "vienen 3 carritos, ¿cuántas astillas?" para planear.
+mix-nothing-there = Hoy no fue nada para la mezcla a { $place }.
 planned = Unos { $kg } de comida ({ $low } a { $high }): { $hasAdd ->
     [yes] { $one }{ $what } de { $material } (unos { $chips })
    *[no] no más astillas, bastan las que hay
@@ -633,7 +640,7 @@ planned-published = Unos { $kg } de comida, pesos publicados ({ $low } a { $high
    *[no] no más astillas
   }. Pese para saber.
 planned-no-weight = Aquí no se sabe cuánto pesa eso ({ $container }): pese unos, o ponga sus litros.
-planned-first-on-floor = Primero { $what } en el fondo del tambor.
+planned-first-on-floor = Primero 1 { $what } en el fondo del tambor.
 room-yes = Sí: el tambor quedaría lleno al { $fill }.
 room-no = No. Descargue antes unos { $kg }{ $hasDays ->
     [yes] ; la carga más vieja { $days ->
@@ -720,6 +727,7 @@ why-stage = { CAP($place) }: lo más caliente { $hottest }, aire { $air } (media
 why-forecast = Pronóstico: la diferencia con el aire desde el último volteo baja como exponencial; { $readings } días de lecturas, intervalo 4 de 5.
 why-symptom = Según el libro
 why-stock = Uso: unos { $kg } al día en dos semanas, contando días sin uso.
+why-stock-formula = Queda: el último conteo, más entregas, menos uso. Días: lo que queda entre el uso medio al día.
 taken-depth-unknown = Supuesto: lecturas sin hondura como entre { $fromCm } y { $toCm }.
 taken-approximate-reading = Supuesto: lecturas «unos» tal cual ({ $readings }).
 taken-piece-size = Supuesto: ningún trozo mayor de { $mm } mm.
@@ -937,7 +945,7 @@ drum-coldest = la más fría (#{ $entry }, { $days ->
    *[other] { $days } días dentro
   }) ha visto { $celsius } como mucho
 drum-unbooked = lo más viejo no está en el libro
-drum-feed = Recibe unos { $kg } al día
+drum-feed = Recibe unos { $kg } al día (media de 7 días)
 due-fill = estará lleno
 due-stay = lo más viejo ya cumplió
 drum-due = próxima descarga en unos { $days ->
@@ -945,15 +953,18 @@ drum-due = próxima descarga en unos { $days ->
    *[other] { $days } días
   } ({ $why })
 drum-due-now = descargue ya ({ $why })
-drum-proof-ways = Un tambor cargado a diario prueba el calor dentro si su autoridad lo acepta («set drum way in-vessel»), o si no en la pila cerrada.
+drum-due-not = sin descarga a la vista: se reduce tan rápido como recibe
+drum-due-unknown = próxima descarga sin saber: sin cargas en 7 días
+drum-proof-ways = Un tambor cargado a diario prueba el calor dentro si su autoridad lo acepta («fijar vía tambor adentro»), o si no en la pila cerrada.
 drum-proof-pile = El calor se prueba en la pila cerrada, no en el tambor.
 stock-unknown = { CAP($material) }: nunca contado aquí. Envíe «quedan 2 m3 de { $material }» o una entrega.
 stock-left = { CAP($material) }: quedan unos { $litres } (unos { $kg }).
 stock-short = { CAP($material) }: se usó más de lo que sabe el libro. Cuente: «quedan 2 m3 de { $material }».
 stock-no-use = Sin uso en dos semanas, así que no hay días que dar.
-stock-days = Para { $days ->
-    [one] 1 día
-   *[other] { $days } días
+stock-days = { $days ->
+    [0] Para menos de un día
+    [one] Para 1 día
+   *[other] Para { $days } días
   } al ritmo actual ({ $low }{ $hasHigh ->
     [yes] {" "}a { $high }
    *[no] {" "}o más
@@ -1502,11 +1513,13 @@ chart-saved = Imagen: { $path }
 ## La mezcla y el tambor: lo que hay detrás de una respuesta, y sus ajustes
 mix-recipe-add = Según su receta: agregue { $one }{ $what } de { $material } (unos { $kg }). Queda cerca de { $after } de agua.
 mix-recipe-enough = Su receta está cumplida: cerca de { $pct } de agua ({ $range }, { $basis }).
+recipe-none = No hay receta propia («fija receta 1 astillas : 1 comida por volumen»).
 mix-enough-tested = Mezcla de hoy: cerca de { $pct } de agua ({ $range }, { $basis }). Nada que agregar.
 mix-over-never = Con la receta sola queda muy mojada (cerca de { $after }; nunca más de 65 %). Astillas secas hasta que al apretar salgan una o dos gotas.
 mix-packed = Apretada: { $density }, solo { $air } de aire más o menos (hace falta 40 %). Astillas gruesas, o voltéela.
 mix-solves = Haría falta una cosa más: { $solve }.
 mix-more-solves = Harían falta más { $solve }.
+mix-room-solves = Descargue antes un poco: no cabe lo que hace falta.
 asks-structure = le falta lo grueso
 asks-moisture-high = está mojada
 asks-moisture-low = está seca
@@ -1516,11 +1529,17 @@ asks-cap = demasiado fino
 asks-recipe = su receta
 asks-stock = falta existencia
 asks-room = no hay espacio
-planned-short = Es lo mejor que se puede aquí ({ $limit }): no alcanza.
+planned-short = Es lo mejor que se puede aquí ({ $limit }{ $hasOther ->
+    [yes] , { $other }
+   *[no] {""}
+  }): no alcanza.
 room-too-young = Lo más viejo aún no tiene sus { $days } días: lo que sale no está listo.
 room-stands = No: el tambor está parado (#{ $entry }). Sin cargas nuevas hasta que gire.
 drum-stands-no-loads = El tambor está parado (#{ $entry }): no más cargas hasta que gire.
-drum-stands = { CAP($place) } parado desde hace { $hours } h (#{ $entry }): sin cargas nuevas.
+drum-stands = { CAP($place) } parado { $hours ->
+    [0] desde ahora
+   *[other] desde hace { $hours } h
+  } (#{ $entry }): sin cargas nuevas.
 drum-inside = Adentro: { $material } unos { $kg }
 drum-inside-also = { $material } { $kg }
 why-drum-full = Al tambor le caben { $litres }; { $pct } cuenta como lleno ({ $from }).
@@ -1532,6 +1551,12 @@ formula-correction-fewest-containers = Qué agregar: los menos recipientes enter
 drum-taken-first-in-first-out = Supuesto: lo que entró primero sale primero.
 drum-taken-level-by-eye = Supuesto: un nivel a ojo vale a un décimo del tambor.
 why-room = Supuesto: { $what }, unos { $kg } de comida ({ $from }), con sus astillas unos { $litres }.
+why-accepts = { $has ->
+    [yes] Leído en la lista del sitio (#{ $entry }), nada más.
+   *[no] Leído en la lista del sitio (su archivo), nada más.
+  }
+why-accepts-how = Sí solo con su nombre; un no vale también para lo parecido. Cambiar: «fija acepta pan, no carne».
+why-planned = Supuesto: { $what }, unos { $kg } de comida en total ({ $from }).
 figure-common = práctica común
 why-mix-water = Eso da cerca de { $pct } de agua ({ $range }){ $hasCn ->
     [yes] , C:N cerca de { $cn } ({ $cnRange })
@@ -1542,6 +1567,7 @@ why-mix-aim = Meta: { $range } % de agua, nunca más de { $never }; C:N { $hasTo
    *[no] { $cn } o más
   }; al menos { $floor } L de lo grueso por 1 L de comida.
 why-mix-recipe = Meta: su receta, { $chips } de astillas por { $food } de comida { $by }. Va antes que la ventana usual.
+why-recipe = Su receta va antes que la ventana usual. «quitar la receta» la anula.
 by-volume = en volumen
 by-mass = en masa
 why-mix-limiting = Lo que más pide: { $limit }.
@@ -1588,6 +1614,13 @@ cite-the-site-s-settings = los ajustes del sitio
 cite-the-site = el sitio
 cite-the-rest = lo demás
 cite-seen = visto
+cite-nitrogen = nitrógeno
+cite-carbon = carbono
+cite-range = margen
+cite-by-definition = por definición
+cite-of-volatile-solids-in-days = de los sólidos volátiles en 12 días
+cite-carbon-and-ash = carbono y ceniza
+cite-moisture-and-nitrogen = humedad y nitrógeno
 mix-loose = Según su cubo: { $density }, cerca de { $air } de aire. Bastante suelta.
 mix-left-out-load = No está en esta cuenta: #{ $entry }, peso desconocido.
 why-factor-litre = { CAP($material) }: { $factor } kg/L según valores publicados ({ $low }–{ $high }); varían mucho.
@@ -1604,6 +1637,7 @@ drum-call-line = Si se para: llamar a { $whom }{ $hasHours ->
     [yes] {" "}tras { $hours } h
    *[no] {""}
   }.
+drum-call-nobody = Nadie está nombrado: «fija llamada tambor Sam 555 0100». Hasta entonces, la coordinación.
 accepts-in = Se acepta: { $list }.
 accepts-out = Queda fuera: { $list }.
-accepts-no-list = Aquí aún no hay lista: «set accepts bread», «set accepts no meat».
+accepts-no-list = Todavía no hay lista: «fija acepta pan, no carne».

@@ -293,9 +293,11 @@ setting-other = { $name } { $value }
 setting-week = bilan de la semaine, { $day } { $clock }
 setting-morning = ligne du matin, { $clock }
 setting-ratio = recette { $chips } de copeaux pour { $food } de restes
-setting-accepts = { $yes ->
-    [yes] { $what } : accepté
-   *[no] { $what } : refusé
+setting-no-recipe = pas de recette ; retour à la fenêtre habituelle
+setting-accepts = { $has ->
+    [in] on prend { $in }
+    [out] on refuse { $out }
+   *[both] on prend { $in } ; on refuse { $out }
   }
 setting-cautions = { $on ->
     [on] rappels de prudence du jour : oui
@@ -607,6 +609,7 @@ state-gone = parti
 
 mix-basis-typical = valeurs typiques
 mix-basis-test = d'après votre test
+mix-of = { CAP($place) }
 mix-also-add = Et { $one }{ $what } { DE($material) } (environ { $kg }).
 mix-enough = Mélange du jour : environ { $pct } d'eau ({ $range }). Assez de copeaux ; pressez pour voir : une goutte ou deux.
 mix-wet-add = Mouillé : environ { $pct } d'eau ({ $range }, { $basis }). Ajoutez { $one }{ $what } { DE($material) } (environ { $kg }){ $hasSqueeze ->
@@ -619,11 +622,15 @@ mix-add = Environ { $pct } d'eau ({ $range }, { $basis }), { $asks }. Ajoutez { 
   }.
 mix-squeeze = Environ { $pct } d'eau ({ $range }, { $basis }). Pressez une poignée : une goutte ou deux, c'est bon.
 mix-squeeze-or-add = Environ { $pct } d'eau ({ $range }, { $basis }). Pressez : une goutte ou deux ; si ça coule, ajoutez { $one }{ $what } { DE($material) } (environ { $kg }).
-mix-infeasible = Environ { $pct } d'eau ({ $range }) : pas réglable avec ce qu'il y a ici ({ $limit }). { $hasBest ->
+mix-infeasible = Environ { $pct } d'eau ({ $range }) : pas réglable avec ce qu'il y a ici ({ $limit }{ $hasOther ->
+    [yes] , { $other }
+   *[no] {""}
+  }). { $hasBest ->
     [yes] Au mieux : { $one }{ $what } { DE($material) }, pour environ { $after }.
    *[no] Rien ici n'aide.
   }
 mix-nothing-today = Rien de pesé aujourd'hui. « 3 bacs arrivent, combien de copeaux ? » pour prévoir.
+mix-nothing-there = Rien pour le mélange n'est allé à { $place } aujourd'hui.
 planned = Environ { $kg } de restes ({ $low } à { $high }) : { $hasAdd ->
     [yes] { $one }{ $what } { DE($material) } (environ { $chips })
    *[no] pas plus de copeaux, ceux qui y sont suffisent
@@ -633,7 +640,7 @@ planned-published = Environ { $kg } de restes, poids publiés ({ $low } à { $hi
    *[no] pas plus de copeaux
   }. Pesez pour être sûr.
 planned-no-weight = On ne sait pas ce que pèse ce contenant ici ({ $container }) : pesez-en, ou réglez ses litres.
-planned-first-on-floor = D'abord { $what } au fond du tambour.
+planned-first-on-floor = D'abord 1 { $what } au fond du tambour.
 room-yes = Oui : le tambour serait plein à environ { $fill }.
 room-no = Non. Videz d'abord environ { $kg }{ $hasDays ->
     [yes] {" "}; la plus vieille charge { $days ->
@@ -720,6 +727,7 @@ why-stage = { CAP($place) } : le plus chaud { $hottest }, air { $air } (moyenne 
 why-forecast = Prévision : l'écart à l'air depuis le dernier brassage décroît en exponentielle ; { $readings } jours de relevés, intervalle 4 fois sur 5.
 why-symptom = Selon le cahier
 why-stock = Usage : environ { $kg } par jour sur deux semaines, jours sans usage compris.
+why-stock-formula = Reste : le dernier compte, plus les livraisons, moins l'usage. Jours : le reste sur l'usage moyen par jour.
 taken-depth-unknown = Admis : les relevés sans profondeur sont pris entre { $fromCm } et { $toCm }.
 taken-approximate-reading = Admis : les relevés « environ » tels quels ({ $readings }).
 taken-piece-size = Admis : aucun morceau de plus de { $mm } mm.
@@ -937,7 +945,7 @@ drum-coldest = le plus froid (#{ $entry }, { $days ->
    *[other] { $days } jours
   }) a vu { $celsius } au plus
 drum-unbooked = du plus ancien n'est pas dans le cahier
-drum-feed = Reçoit environ { $kg } par jour
+drum-feed = Reçoit environ { $kg } par jour (moyenne de 7 jours)
 due-fill = il sera plein
 due-stay = le plus ancien a fait son temps
 drum-due = prochaine vidange dans environ { $days ->
@@ -945,15 +953,18 @@ drum-due = prochaine vidange dans environ { $days ->
    *[other] { $days } jours
   } ({ $why })
 drum-due-now = videz maintenant ({ $why })
-drum-proof-ways = Un tambour alimenté chaque jour prouve la chaleur en cuve si votre autorité l'accepte (« set drum way in-vessel »), sinon dans le tas fermé.
+drum-due-not = pas de vidange en vue : il fond aussi vite qu'il reçoit
+drum-due-unknown = prochaine vidange inconnue : aucun apport depuis 7 jours
+drum-proof-ways = Un tambour alimenté chaque jour prouve la chaleur en cuve si votre autorité l'accepte (« régler voie tambour en cuve »), sinon dans le tas fermé.
 drum-proof-pile = La chaleur se prouve dans le tas fermé, pas dans le tambour.
 stock-unknown = { CAP($material) } : jamais compté ici. Envoyez « { $material } 2 m3 » ou une livraison.
 stock-left = { CAP($material) } : il reste environ { $litres } (environ { $kg }).
 stock-short = { CAP($material) } : on en a pris plus que le cahier n'en connaît. Comptez : « reste 2 m3 de { $material } ».
 stock-no-use = Aucun usage depuis deux semaines, donc pas de jours à donner.
-stock-days = Environ { $days ->
-    [one] 1 jour
-   *[other] { $days } jours
+stock-days = { $days ->
+    [0] Moins d'un jour
+    [one] Environ 1 jour
+   *[other] Environ { $days } jours
   } au rythme actuel ({ $low }{ $hasHigh ->
     [yes] {" "}à { $high }
    *[no] {" "}ou plus
@@ -1502,11 +1513,13 @@ chart-saved = Image : { $path }
 ## Le mélange et le tambour : ce qui est derrière une réponse, et leurs réglages
 mix-recipe-add = Selon votre recette : ajoutez { $one }{ $what } { DE($material) } (environ { $kg }). Cela fait environ { $after } d'eau.
 mix-recipe-enough = Votre recette est respectée : environ { $pct } d'eau ({ $range }, { $basis }).
+recipe-none = Pas de recette du site (« régler recette 1 copeaux : 1 restes en volume »).
 mix-enough-tested = Mélange du jour : environ { $pct } d'eau ({ $range }, { $basis }). Rien à ajouter.
 mix-over-never = La recette seule le laisse trop mouillé (environ { $after } ; jamais plus de 65 %). Des copeaux secs jusqu'à une goutte ou deux en pressant.
 mix-packed = Tassé : { $density }, environ { $air } d'air seulement (il en faut 40 %). Des copeaux grossiers, ou retournez.
 mix-solves = Il faudrait une chose de plus : { $solve }.
 mix-more-solves = Il faudrait plus { DE($solve) }.
+mix-room-solves = Videz d'abord un peu : pas de place pour ce qu'il faut.
 asks-structure = il manque de structurant
 asks-moisture-high = c'est mouillé
 asks-moisture-low = c'est sec
@@ -1516,11 +1529,17 @@ asks-cap = trop de fines
 asks-recipe = votre recette
 asks-stock = la réserve est courte
 asks-room = il n'y a pas de place
-planned-short = C'est le mieux possible ici ({ $limit }) : pas assez.
+planned-short = C'est le mieux possible ici ({ $limit }{ $hasOther ->
+    [yes] , { $other }
+   *[no] {""}
+  }) : pas assez.
 room-too-young = Le plus ancien n'a pas encore ses { $days } jours : ce qui sort n'est pas fini.
 room-stands = Non : le tambour est arrêté (#{ $entry }). Plus d'apports avant qu'il tourne.
 drum-stands-no-loads = Le tambour est arrêté (#{ $entry }) : plus d'apports avant qu'il tourne.
-drum-stands = { CAP($place) } arrêté depuis { $hours } h (#{ $entry }) : plus d'apports.
+drum-stands = { CAP($place) } arrêté { $hours ->
+    [0] à l'instant
+   *[other] depuis { $hours } h
+  } (#{ $entry }) : plus d'apports.
 drum-inside = Dedans : { $material } environ { $kg }
 drum-inside-also = { $material } { $kg }
 why-drum-full = Le tambour contient { $litres } ; { $pct } compte comme plein ({ $from }).
@@ -1532,6 +1551,12 @@ formula-correction-fewest-containers = À ajouter : le moins de contenants entie
 drum-taken-first-in-first-out = Admis : le premier entré sort le premier.
 drum-taken-level-by-eye = Admis : un niveau à l'œil vaut à un dixième du tambour près.
 why-room = Admis : { $what }, environ { $kg } de restes ({ $from }), avec ses copeaux environ { $litres }.
+why-accepts = { $has ->
+    [yes] Lu sur la liste du site (#{ $entry }), rien d'autre.
+   *[no] Lu sur la liste du site (son fichier), rien d'autre.
+  }
+why-accepts-how = Oui seulement sous son nom ; un non vaut aussi pour ce qui y ressemble. Changer : « régler accepte pain, pas de viande ».
+why-planned = Admis : { $what }, environ { $kg } de restes en tout ({ $from }).
 figure-common = usage courant
 why-mix-water = Cela fait environ { $pct } d'eau ({ $range }){ $hasCn ->
     [yes] , C:N environ { $cn } ({ $cnRange })
@@ -1542,6 +1567,7 @@ why-mix-aim = But : { $range } % d'eau, jamais plus de { $never } ; C:N { $hasTo
    *[no] { $cn } ou plus
   } ; au moins { $floor } L de structurant pour 1 L de restes.
 why-mix-recipe = But : votre recette, { $chips } de copeaux pour { $food } de restes { $by }. Elle passe avant la fenêtre habituelle.
+why-recipe = Votre recette passe avant la fenêtre habituelle. « enlever la recette » l'annule.
 by-volume = en volume
 by-mass = en masse
 why-mix-limiting = Ce qui en demande le plus : { $limit }.
@@ -1588,6 +1614,13 @@ cite-the-site-s-settings = les réglages du site
 cite-the-site = le site
 cite-the-rest = le reste
 cite-seen = vu
+cite-nitrogen = azote
+cite-carbon = carbone
+cite-range = écart
+cite-by-definition = par définition
+cite-of-volatile-solids-in-days = des solides volatils en 12 jours
+cite-carbon-and-ash = carbone et cendres
+cite-moisture-and-nitrogen = humidité et azote
 mix-loose = D'après votre seau : { $density }, environ { $air } d'air. Assez aéré.
 mix-left-out-load = Pas dans ce calcul : #{ $entry }, poids inconnu.
 why-factor-litre = { CAP($material) } : { $factor } kg/L selon les valeurs publiées ({ $low }–{ $high }) ; elles varient beaucoup.
@@ -1604,6 +1637,7 @@ drum-call-line = S'il s'arrête : appeler { $whom }{ $hasHours ->
     [yes] {" "}après { $hours } h
    *[no] {""}
   }.
+drum-call-nobody = Personne n'est nommé : « régler appel tambour Sam 555 0100 ». D'ici là, la coordination.
 accepts-in = Accepté : { $list }.
 accepts-out = Refusé : { $list }.
-accepts-no-list = Pas encore de liste ici : « set accepts bread », « set accepts no meat ».
+accepts-no-list = Pas encore de liste : « régler accepte pain, pas de viande ».

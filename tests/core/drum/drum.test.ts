@@ -254,6 +254,16 @@ describe('room for more', () => {
     ).toEqual({ inDays: 1, because: 'stay' });
     expect(dischargeDue(full, noon('2026-05-15'), { feedLitresPerDay: null })).toBeNull();
   });
+  test('just seen full it is due now, though some has shrunk since', () => {
+    const seen = { entry: 5, at: noon('2026-05-14'), localDate: '2026-05-14', fraction: 0.75 };
+    const hour = '2026-05-14T17:30:00.000Z';
+    expect(dischargeDue(drum({ level: seen }), hour, { feedLitresPerDay: 20 })).toEqual({
+      inDays: 0,
+      because: 'fill',
+    });
+    const half = { ...seen, fraction: 0.5 };
+    expect(dischargeDue(drum({ level: half }), hour, { feedLitresPerDay: 20 })).toBeNull();
+  });
 });
 
 describe('running it', () => {

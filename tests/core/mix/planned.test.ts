@@ -31,6 +31,21 @@ describe('before tipping', () => {
     // deviation √(700/7) = 10, twice that, times √3
     expect(got.highKg - 150).toBeCloseTo(20 * Math.sqrt(3), 9);
   });
+  test('one or two weights stand before a table, with a wide range', () => {
+    const plan = (usual: { n: number; meanKg: number; m2: number } | null) =>
+      plannedMix({
+        loads: [{ ...cart, usual, containerLitres: 240 }],
+        additions: [barrow],
+        limits: mixLimits({ place: 'drum' }),
+        inDrum: true,
+      });
+    const one = plan({ n: 1, meanKg: 50, m2: 0 });
+    expect(one).toMatchObject({ expectedKg: 150, from: 'learned' });
+    expect(one.highKg - 150).toBeCloseTo(25 * Math.sqrt(3), 9);
+    expect(150 - one.lowKg).toBeCloseTo(25 * Math.sqrt(3), 9);
+    expect(plan({ n: 2, meanKg: 60, m2: 8 })).toMatchObject({ expectedKg: 180, from: 'learned' });
+    expect(plan(null)).toMatchObject({ from: 'published' });
+  });
   test('chips that are in already count', () => {
     const got = plannedMix({
       loads: [cart],

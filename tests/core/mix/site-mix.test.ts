@@ -4,6 +4,7 @@ import {
   loadsAt,
   mixPartsOf,
   mixPlace,
+  mixPlaces,
   moistureTest,
   type Picture,
   siteAdditions,
@@ -113,6 +114,38 @@ describe('the mix of the day', () => {
     expect(correction(book.picture())).toMatchObject({ window: 'recipe', add: [{ count: 3 }] });
     book.log('2026-05-12T09:00', { kind: 'level', place: 'drum', fraction: 1 });
     expect(correction(book.picture())).toMatchObject({ code: 'infeasible', limiting: 'room' });
+  });
+});
+
+describe('which loads are one mix', () => {
+  type Load = { localDate: string; place: string | null; material: string };
+  const load = (place: string | null, material = 'food-scraps', localDate = day): Load => ({
+    localDate,
+    place,
+    material,
+  });
+  const at = (loads: Load[], place: string | null, drums = {}) =>
+    loadsAt({ drums, mixLoads: loads } as never, day, place).map(({ material }) => material);
+  const loads = [
+    load(null, 'straw'),
+    load('bay 1', 'food-scraps'),
+    load(null, 'wood-chips'),
+    load('bay 2', 'bread'),
+    load(null, 'leaves'),
+    load('bay 1', 'sawdust'),
+    load('bay 2', 'coffee-grounds', '2026-05-11'),
+  ];
+  test('one with no place goes with the one before it, the first with the first that has one', () => {
+    expect(at(loads, 'bay 1')).toEqual(['straw', 'food-scraps', 'wood-chips', 'sawdust']);
+    expect(at(loads, 'bay 2')).toEqual(['bread', 'leaves']);
+    expect(at(loads, null)).toEqual([]);
+    expect(at([load(null)], null)).toEqual(['food-scraps']);
+  });
+  test('at a site with a drum it goes into the drum', () => {
+    expect(at(loads, 'drum', { drum: {} })).toEqual(['straw', 'wood-chips', 'leaves']);
+  });
+  test('the places of a day, in the order in which they were first loaded', () => {
+    expect(mixPlaces({ drums: {}, mixLoads: loads } as never, day)).toEqual(['bay 1', 'bay 2']);
   });
 });
 
