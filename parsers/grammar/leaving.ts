@@ -13,7 +13,7 @@ const LEAVES = ['finished-compost', 'residue', 'leachate', 'overs', 'mature-comp
 /** Leaving the site: `6 barrows of finished compost to the market stall`, `3 kg plastic out of the west kitchen cart`. */
 export const removal: Reader = {
   rule: 'removal',
-  on: ['remove', 'material', 'empty'],
+  on: ['remove', 'material', 'empty', 'sink', 'person'],
   read(tokens, scope) {
     const tail = destination(tokens, scope);
     const slots = take(tail ? tail.rest : tokens, [
@@ -62,14 +62,16 @@ export const removal: Reader = {
       else to = sourceName;
     }
     if (!material && !to) return null;
-    if (material === 'finished-compost' && !verb && !to) return null;
+    const gone = slots.all.some((one) => isPrep(one, 'out')) && slots.all.at(-1)?.cls === 'prep';
+    if (material === 'finished-compost' && !verb && !to && !gone) return null;
     if (residue && !verb && !out && !to) return null;
     // `des gants dans le bac de la cuisine` tells what lies in it; nothing was taken out.
     if (residue && !verb && slots.nums.length === 0 && slots.all.some((one) => isPrep(one, 'in')))
       return null;
     if (material === 'leachate' && !verb && !to) return null;
     if (material === 'overs' && !verb && !to) return null;
-    if (!material && !verb) return null;
+    // `6 barrows from A to the rose garden`: with no verb, a pile and where it went say the same.
+    if (!material && !verb && !(pile && tail && out)) return null;
     const record = bare({
       kind: 'removal' as const,
       pile:
@@ -98,7 +100,18 @@ function destination(tokens: readonly Tok[], scope: Scope): { to: string; rest: 
     const prep = sense(tokens[k], 'prep');
     const verb = sense(tokens[k], 'remove') !== undefined && sense(tokens[k], 'toword') !== undefined;
     if (prep !== 'to' && prep !== 'for' && prep !== 'on' && !verb) continue;
-    const words = tokens.slice(k + 1);
+    // `to the rose garden from A`: the name ends where the pile is told.
+    const told = tokens.findIndex(
+      (tok, at) =>
+        at > k + 1 &&
+        tok.senses.some(({ cls, val }) => cls === 'prep' && val === 'from') &&
+        sense(tokens[at + 1], 'place') !== undefined,
+    );
+    const until = told < 0 ? tokens.length : told;
+    const words = tokens.slice(k + 1, until);
+    const given =
+      tokens.slice(0, k).some((tok) => sense(tok, 'remove') !== undefined && !tok.slip) &&
+      tokens.slice(0, k).some((tok) => sense(tok, 'container') !== undefined || tok.n?.unit);
     while (
       words[0] &&
       (sense(words[0], 'article') !== undefined ||
@@ -123,11 +136,15 @@ function destination(tokens: readonly Tok[], scope: Scope): { to: string; rest: 
         (word) =>
           word.senses.length === 0 ||
           sense(word, 'sink') !== undefined ||
-          sense(word, 'person') !== undefined,
+          sense(word, 'person') !== undefined ||
+          (given && sense(word, 'ordinary') !== undefined),
       )
     )
       return null;
-    return { to: sliceOfTokens(scope.message, words), rest: [...tokens.slice(0, verb ? k + 1 : k)] };
+    return {
+      to: sliceOfTokens(scope.message, words),
+      rest: [...tokens.slice(0, verb ? k + 1 : k), ...tokens.slice(until)],
+    };
   }
   return null;
 }
