@@ -160,7 +160,11 @@ export const drumSetting: Reader = {
     if (slots.nums.some((tok) => tok.n!.fraction && tok.n!.unit === null)) return null;
     if (slots.nums.length > 1 || timed.length + loose.length !== slots.nums.length) return null;
     if (loose.some((tok) => tok.n!.fraction)) return null;
-    if (timed[0]) everyMin = toMin(timed[0].n!.value, timed[0].n!.unit as 'min');
+    // `fan high for 2 hours` says how long, not how often.
+    const before = timed[0] && slots.all[slots.all.findIndex((one) => one.tok === timed[0]) - 1];
+    const lasts = before !== undefined && isPrep(before, 'for') && slots.get('every').length === 0;
+    if (timed[0] && !lasts) everyMin = toMin(timed[0].n!.value, timed[0].n!.unit as 'min');
+    else if (timed[0]) everyMin = undefined;
     else if (loose[0]) {
       if (!(mode === 'automatic' || slots.get('every').length > 0)) return null;
       everyMin = loose[0].n!.value;

@@ -1,6 +1,6 @@
 // A load in containers: which number counts them, which is a label, a size, a tare, and which are weights.
 import { type Assumption, isMassUnit, isVolumeUnit, toKg, toLitres } from '#records';
-import { say } from '../plausible.ts';
+import { drop, say } from '../plausible.ts';
 import { bare, type Item, type Scope, type Slots, tidy } from '../reading.ts';
 import { type Num, sense, type Tok } from '../tokens.ts';
 import {
@@ -13,7 +13,7 @@ import {
   strangers,
   type WeighIn,
 } from './loads.ts';
-import { settle } from './settle-weights.ts';
+import { ofWhatMaterial, settle } from './settle-weights.ts';
 
 export function inContainer(
   tokens: readonly Tok[],
@@ -144,9 +144,18 @@ export function inContainer(
       slots.get('source').length > 0 ||
       slots.get('place').length > 0 ||
       (slots.get('add').length > 0 && count !== null);
-    if (!enough || size || !material || scope.asked) return null;
+    if (!enough || size || scope.asked) return null;
     // `spilled half a cart`: nothing went in
     if (sense(scope.prevTok, 'topic') !== undefined) return null;
+    if (!material) {
+      const told = slots.get('source').length > 0;
+      return told ? [ofWhatMaterial(bare({ ...head, count: count ?? 1, fill }) as WeighIn)] : null;
+    }
+    // `a barrow of chips each`: of how many carts, another line says.
+    if (slots.get('each').length > 0) {
+      const record = bare({ ...head, count: count ?? 1, fill }) as WeighIn;
+      return [{ doubt: { record, why: 'each-or-all', choices: [{ say: say(count ?? 1), record }, drop] } }];
+    }
     return [
       {
         record: bare({ ...head, count: count ?? 1, fill }) as WeighIn,

@@ -155,12 +155,16 @@ function paired(g: Gathered, n: Num): Item[] | null {
 function unknownMaterial(g: Gathered): Item[] | null {
   if (g.weights.length !== 1) return null;
   const read = g.one(g.weights[0]!, g.count && g.count > 1 ? { count: g.count } : {});
-  if (!read) return null;
+  return read ? [ofWhatMaterial(read.record)] : null;
+}
+
+/** A load of a container that holds now this and now that: what was in it is asked. */
+export function ofWhatMaterial(record: WeighIn): Item {
   const choices = ['food-scraps', 'coffee-grounds', 'wood-chips'].map((material) => ({
     say: material,
-    record: { ...read.record, material },
+    record: { ...record, material },
   }));
-  return [
-    { doubt: { record: { ...read.record, material: null }, why: 'unclear', choices: [...choices, drop] } },
-  ];
+  return {
+    doubt: { record: { ...record, material: null }, why: 'no-material', choices: [...choices, drop] },
+  };
 }

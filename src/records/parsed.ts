@@ -74,6 +74,7 @@ export const DOUBT_CODES = [
   'number-ambiguous',
   'either-or',
   'no-place',
+  'no-material',
   'unknown-place',
   'ceased-place',
   'which-places',

@@ -372,6 +372,7 @@ doubt-impossible-temperature = #{ $entry } { $said }: that cannot be. Read it ag
 doubt-impossible-value = #{ $entry } { $said }: that cannot be. Which?
 doubt-number-ambiguous = #{ $entry } { $said }: which number?
 doubt-either-or = #{ $entry } { $said }: which of them?
+doubt-no-material = #{ $entry } { $said }: what was in it?
 doubt-no-place = #{ $entry } { $said }: which pile?
 doubt-unknown-place = #{ $entry } { $said }: { $place } is not known here. Start it, or which one?
 doubt-ceased-place = #{ $entry } { $said }: { $place } is no more. Which one?

@@ -372,6 +372,7 @@ doubt-impossible-temperature = #{ $entry } { $said }: eso no puede ser. ¿La lee
 doubt-impossible-value = #{ $entry } { $said }: eso no puede ser. ¿Cuál?
 doubt-number-ambiguous = #{ $entry } { $said }: ¿qué número?
 doubt-either-or = #{ $entry } { $said }: ¿cuál de los dos?
+doubt-no-material = #{ $entry } { $said }: ¿qué traía?
 doubt-no-place = #{ $entry } { $said }: ¿qué pila?
 doubt-unknown-place = #{ $entry } { $said }: { $place } no se conoce aquí. ¿Empezarla, o cuál?
 doubt-ceased-place = #{ $entry } { $said }: { $place } ya no existe. ¿Cuál?

@@ -372,6 +372,7 @@ doubt-impossible-temperature = #{ $entry } { $said } : impossible. Relire la so
 doubt-impossible-value = #{ $entry } { $said } : impossible. Lequel ?
 doubt-number-ambiguous = #{ $entry } { $said } : quel nombre ?
 doubt-either-or = #{ $entry } { $said } : lequel ?
+doubt-no-material = #{ $entry } { $said } : qu'y avait-il dedans ?
 doubt-no-place = #{ $entry } { $said } : quel tas ?
 doubt-unknown-place = #{ $entry } { $said } : { $place }, inconnu ici. Le commencer, ou lequel ?
 doubt-ceased-place = #{ $entry } { $said } : { $place } n'existe plus. Lequel ?
