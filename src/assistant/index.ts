@@ -9,6 +9,11 @@ export {
   type Received,
 } from './assistant.ts';
 export { type LineSeen, lineSeen } from './line-seen.ts';
+export { gapSay } from './matters/gate.ts';
+export { type Drawing, pictureOf } from './pictures-of/drawing.ts';
+export { heatDrawing } from './pictures-of/heat.ts';
+export { weekDrawing } from './pictures-of/week.ts';
+export { yearDrawing } from './pictures-of/year.ts';
 export type * from './ports.ts';
 export type { Arg, Line, Say } from './say.ts';
 export { say } from './say.ts';

@@ -1,7 +1,6 @@
 import { parseArgs } from 'node:util';
 import { EXPORT_FORMATS, type ExportFormat, exportBook } from '#papers';
 import { writeLine } from './lines.ts';
-import { wordsOf } from './parts.ts';
 import { Problem } from './problem.ts';
 import { FILE_OPTIONS, fileArgs, intoNew, withSite } from './span-args.ts';
 
@@ -20,7 +19,7 @@ export async function run(args: string[]): Promise<number> {
     };
     const span = { from: from ?? '0001-01-01', to };
     const { lines, sheets } = await intoNew(out, () =>
-      exportBook(book, row.id, { ...span, format, language, words: wordsOf(), out, now, onProgress }),
+      exportBook(book, row.id, { ...span, format, language, out, now, onProgress }),
     );
     const filled = sheets.filter(({ rows }) => rows > 0).length;
     await writeLine(

@@ -1,7 +1,8 @@
 import { fromCelsius, fromCm, fromKg, fromLitres, type Units } from '#records';
+import type { Heads } from './sheets/heads.ts';
 
-/** What a column holds; masses, volumes, temperatures and lengths are handed over in kg, L, °C, cm. */
-export type Kind = 'text' | 'number' | 'mass' | 'volume' | 'temperature' | 'length' | 'date';
+/** What a column holds (`word`: one of the set words, said in the reader's language); masses, volumes, temperatures and lengths are handed over in kg, L, °C, cm. */
+export type Kind = 'text' | 'word' | 'number' | 'mass' | 'volume' | 'temperature' | 'length' | 'date';
 export type Value = string | number | null | undefined;
 /** A value as it is written: in the site's units, a number never as text. */
 export type Cell = { kind: Kind; value: string | number | null };
@@ -16,13 +17,19 @@ export const column = <Row>(head: string, kind: Kind, of: (row: Row) => Value): 
 const VOLUME_SIGNS = { L: 'L', gal: 'gal', m3: 'm³', yd3: 'yd³' } as const;
 
 /** `Net (kg)`: the unit stands in the header, so that the cells are plain numbers. */
-export function headOf({ head, kind }: Pick<Column<never>, 'head' | 'kind'>, units: Units): string {
+export function headOf(
+  { head: english, kind }: Pick<Column<never>, 'head' | 'kind'>,
+  units: Units,
+  heads: Heads,
+): string {
+  const head = heads.head(english);
   const unit = {
     mass: units.mass,
     volume: VOLUME_SIGNS[units.volume],
     temperature: `°${units.temperature}`,
     length: units.length,
     text: null,
+    word: null,
     number: null,
     date: null,
   }[kind];
@@ -32,9 +39,10 @@ export function headOf({ head, kind }: Pick<Column<never>, 'head' | 'kind'>, uni
 /** Far below what any scale shows; takes off what the way there and back through kg leaves behind (142.00000000000003). */
 const tidy = (value: number): number => Math.round(value * 1e6) / 1e6;
 
-export function cellOf<Row>({ kind, of }: Column<Row>, row: Row, units: Units): Cell {
+export function cellOf<Row>({ kind, of }: Column<Row>, row: Row, units: Units, heads: Heads): Cell {
   const value = of(row) ?? null;
-  if (value === null || typeof value === 'string') return { kind, value };
+  if (value === null) return { kind, value };
+  if (typeof value === 'string') return { kind, value: kind === 'word' ? heads.word(value) : value };
   if (kind === 'mass') return { kind, value: tidy(fromKg(value, units.mass)) };
   if (kind === 'volume') return { kind, value: tidy(fromLitres(value, units.volume)) };
   if (kind === 'temperature') return { kind, value: tidy(fromCelsius(value, units.temperature)) };

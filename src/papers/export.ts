@@ -1,6 +1,6 @@
 import { mkdtempSync, renameSync, rmSync } from 'node:fs';
 import { dirname, join } from 'node:path';
-import { settingsOf, type Words } from '#assistant';
+import { settingsOf } from '#assistant';
 import { isFeed, sumKg } from '#core';
 import type { OpenedBook } from '#logbook';
 import { type Entry, fromKg, type Language } from '#records';
@@ -19,6 +19,7 @@ import {
   pileSheets,
   problemSheet,
 } from './sheets/end-sheets.ts';
+import { headsIn } from './sheets/heads.ts';
 import { lineSeer, type SeenLine, withoutPrivate } from './sheets/line-seen.ts';
 import { LINE_SHEETS } from './sheets/line-sheets.ts';
 import { csvSink, type ExportFormat, type Sink, workbookSink } from './sinks.ts';
@@ -28,9 +29,8 @@ import { spoolInto } from './spool.ts';
 export type ExportOptions = Span & {
   format: ExportFormat;
   out: string;
-  /** Headings are in it. */
+  /** What sheets and columns are called; the lines as they are read back are the same in all. */
   language: Language;
-  words: Words;
   /** UTC instant of making. */
   now: string;
   onProgress?: (done: number, of: number) => void;
@@ -173,8 +173,10 @@ async function asSheets(given: Given, folder: string): Promise<Exported> {
   const { book, siteId, options, names, facts, part } = given;
   const settings = settingsOf(facts.now, options.to);
   const { units } = settings;
+  const heads = headsIn(options.language);
+  const writing = { units, heads };
   const sink: Sink =
-    options.format === 'xlsx' ? workbookSink(folder, units, settings.name) : csvSink(folder, units);
+    options.format === 'xlsx' ? workbookSink(folder, writing, settings.name) : csvSink(folder, writing);
   const sheets = LINE_SHEETS.map((sheet) => ({ sheet, to: sink.sheet(sheet.name, sheet.columns) }));
   const kept = sink.sheet(KEPT_SHEET, keptColumns as never[]);
   const see = lineSeer(facts.now, names, settings.timeZone);
@@ -210,7 +212,7 @@ async function asSheets(given: Given, folder: string): Promise<Exported> {
     correctionSheet(corrected, names),
     heldSheet(held, names),
     factorSheet(facts.now, options.to, materials),
-    aboutSheet([
+    aboutSheet(heads, [
       ['Site', settings.name],
       ['From', options.from],
       ['To', options.to],
@@ -219,10 +221,11 @@ async function asSheets(given: Given, folder: string): Promise<Exported> {
       ['Lines that count', counted],
       ['Lines held, not counted', held.length],
       ['Lines corrected or taken back', corrected.length],
-      [`Feed, weighed (${units.mass})`, fromKg(sumKg(byDay.map(({ feedKg }) => feedKg)), units.mass)],
+      ['Feed, weighed', fromKg(sumKg(byDay.map(({ feedKg }) => feedKg)), units.mass), units.mass],
       [
-        `Feed, estimated from volume (${units.mass})`,
+        'Feed, estimated from volume',
         fromKg(sumKg(byDay.map(({ feedEstimatedKg }) => feedEstimatedKg)), units.mass),
+        units.mass,
       ],
       [
         'Log book',

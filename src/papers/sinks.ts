@@ -1,6 +1,7 @@
 import { join } from 'node:path';
 import type { Units } from '#records';
 import { type Cell, type Column, cellOf, headOf, safeText } from './cells.ts';
+import type { Heads } from './sheets/heads.ts';
 import { type Spool, spoolInto, writeZip } from './spool.ts';
 import { MOST_ROWS, rowXml, sheetHead, sheetTail, workbookParts } from './xlsx-out.ts';
 
@@ -17,11 +18,14 @@ export type Sink = {
 
 type Part = { name: string; heads: { head: string; kind: Cell['kind'] }[]; spool: Spool; rows: number };
 
-const cellsOf = (columns: Column<never>[], row: unknown, units: Units): Cell[] =>
-  columns.map((each) => cellOf(each as Column<unknown>, row, units));
+/** How things are written in the files of a site: its units, and what its language calls them. */
+export type Writing = { units: Units; heads: Heads };
+
+const cellsOf = (columns: Column<never>[], row: unknown, { units, heads }: Writing): Cell[] =>
+  columns.map((each) => cellOf(each as Column<unknown>, row, units, heads));
 
 /** One sheet, or several where there are more rows than a sheet can have. */
-export function workbookSink(folder: string, units: Units, title: string): Sink {
+export function workbookSink(folder: string, writing: Writing, title: string): Sink {
   const sheets = new Map<string, Part[]>();
   let files = 0;
   const begin = (name: string, heads: Part['heads']): Part => {
@@ -29,10 +33,14 @@ export function workbookSink(folder: string, units: Units, title: string): Sink 
     return { name, heads, spool: spoolInto(join(folder, `sheet-${files}`)), rows: 1 };
   };
   return {
-    sheet(name, columns) {
-      const heads = columns.map((each) => ({ head: headOf(each, units), kind: each.kind }));
+    sheet(english, columns) {
+      const name = writing.heads.sheet(english);
+      const heads = columns.map((each) => ({
+        head: headOf(each, writing.units, writing.heads),
+        kind: each.kind,
+      }));
       const parts = [begin(name, heads)];
-      sheets.set(name, parts);
+      sheets.set(english, parts);
       let total = 0;
       return {
         name,
@@ -45,7 +53,7 @@ export function workbookSink(folder: string, units: Units, title: string): Sink 
           }
           part.rows += 1;
           total += 1;
-          part.spool.write(rowXml(cellsOf(columns, row, units), part.rows));
+          part.spool.write(rowXml(cellsOf(columns, row, writing), part.rows));
         },
       };
     },
@@ -77,29 +85,34 @@ function csvField({ value }: Cell): string {
 }
 
 const csvRow = (cells: readonly Cell[]): string => `${cells.map(csvField).join(',')}\r\n`;
-const csvHead = (columns: Column<never>[], units: Units): string =>
-  csvRow(columns.map((each) => ({ kind: 'text', value: headOf(each, units) })));
-const csvOf = (columns: Column<never>[], row: unknown, units: Units): string =>
-  csvRow(cellsOf(columns, row, units));
+const csvHead = (columns: Column<never>[], { units, heads }: Writing): string =>
+  csvRow(columns.map((each) => ({ kind: 'text', value: headOf(each, units, heads) })));
+const csvOf = (columns: Column<never>[], row: unknown, writing: Writing): string =>
+  csvRow(cellsOf(columns, row, writing));
 
 /** `discharges-and-transfers.csv` */
 export const fileOfSheet = (name: string): string =>
-  `${name.toLowerCase().replaceAll(/[^a-z0-9]+/g, '-')}.csv`;
+  `${name
+    .normalize('NFD')
+    .replaceAll(/\p{M}/gu, '')
+    .toLowerCase()
+    .replaceAll(/[^a-z0-9]+/g, '-')}.csv`;
 
-export function csvSink(folder: string, units: Units): Sink {
+export function csvSink(folder: string, writing: Writing): Sink {
   const sheets = new Map<string, Spool>();
   return {
-    sheet(name, columns) {
+    sheet(english, columns) {
+      const name = writing.heads.sheet(english);
       const spool = spoolInto(join(folder, fileOfSheet(name)));
-      sheets.set(name, spool);
-      spool.write(csvHead(columns, units));
+      sheets.set(english, spool);
+      spool.write(csvHead(columns, writing));
       let total = 0;
       return {
         name,
         rows: () => total,
         add(row) {
           total += 1;
-          spool.write(csvOf(columns, row, units));
+          spool.write(csvOf(columns, row, writing));
         },
       };
     },
@@ -109,7 +122,9 @@ export function csvSink(folder: string, units: Units): Sink {
         path,
         order.flatMap((name) => {
           const spool = sheets.get(name);
-          return spool ? [{ name: fileOfSheet(name), head: '', file: spool.path, tail: '' }] : [];
+          return spool
+            ? [{ name: fileOfSheet(writing.heads.sheet(name)), head: '', file: spool.path, tail: '' }]
+            : [];
         }),
       );
     },

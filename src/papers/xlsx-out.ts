@@ -53,7 +53,16 @@ function cell({ kind, value }: Cell, at: string): string {
 export const rowXml = (cells: readonly Cell[], row: number): string =>
   `<row r="${row}">${cells.map((each, i) => cell(each, columnLetters(i) + row)).join('')}</row>`;
 
-const WIDTHS = { text: 18, number: 11, mass: 12, volume: 12, temperature: 13, length: 11, date: 12 } as const;
+const WIDTHS = {
+  text: 18,
+  word: 14,
+  number: 11,
+  mass: 12,
+  volume: 12,
+  temperature: 13,
+  length: 11,
+  date: 12,
+} as const;
 
 export function sheetHead(heads: { head: string; kind: Cell['kind'] }[]): string {
   const cols = heads

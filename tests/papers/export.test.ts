@@ -6,9 +6,11 @@ import { unzipSync } from 'fflate';
 import { describe, expect, test } from 'vitest';
 import { openBook } from '#logbook';
 import { SHEET_ORDER } from '#papers';
+import { COLUMN_HEADS, SHEET_NAMES } from '../../src/papers/sheets/heads.ts';
 import { cart, folder, now } from '../logbook/samples.ts';
 import { asked, talked } from './kit.ts';
 
+const KEPT = 'Book lines';
 const HOSPITAL = 'fixtures/sites/hospital.json';
 const CREW: [string, string][] = [
   ['2026-06-01T09:00', 'cart 61.5 from east kitchen, chips 12'],
@@ -176,6 +178,38 @@ describe('the workbook', () => {
     for (const sheet of Object.values(read.Sheets))
       for (const [at, cell] of Object.entries(sheet)) if (!at.startsWith('!')) expect(cell.f).toBeUndefined();
     expect(rows('Notes and duties')).toMatchObject([{ Text: '=HYPERLINK("x")' }]);
+  });
+});
+
+describe('in another language', () => {
+  const heads = (sheet: xlsx.WorkSheet) =>
+    (xlsx.utils.sheet_to_json<string[]>(sheet, { header: 1 })[0] ?? []).map((head) =>
+      head.replace(/ \((kg|lb|L|gal|m³|yd³|°C|°F|cm|in)\)$/, ''),
+    );
+
+  test('every sheet and column of the English workbook has its name in French and Spanish', async () => {
+    const { read } = await workbook();
+    for (const name of read.SheetNames.filter((each) => each !== KEPT)) {
+      expect(SHEET_NAMES, name).toHaveProperty([name]);
+      for (const head of heads(read.Sheets[name]!))
+        expect(COLUMN_HEADS, `${name}: ${head}`).toHaveProperty([head]);
+    }
+    for (const names of Object.values(SHEET_NAMES).flat()) {
+      expect(names.length).toBeLessThanOrEqual(31);
+      expect(names).not.toMatch(/[[\]:*?/\\]/);
+    }
+  });
+
+  test.each([
+    ['fr', 'Apports', 'Net, pesé (kg)', 'Retournements et couvertures', 'retourné'],
+    ['es', 'Entradas', 'Neto, pesado (kg)', 'Volteos y coberturas', 'volteada'],
+  ])('%s', async (language, intake, net, turnings, turned) => {
+    const { read, rows } = await workbook(['--language', language]);
+    expect(read.SheetNames).toHaveLength(SHEET_ORDER.length);
+    expect(rows(intake)[0]).toMatchObject({ [net]: 46 });
+    expect(Object.values(rows(turnings)[0]!)).toContain(turned);
+    // What the program reads back is the same in all languages.
+    expect(heads(read.Sheets[KEPT]!)).toContain('Happened (UTC)');
   });
 });
 

@@ -1,6 +1,6 @@
 import { existsSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { getDocument } from 'pdfjs-dist/legacy/build/pdf.mjs';
+import { getDocument, OPS } from 'pdfjs-dist/legacy/build/pdf.mjs';
 import { expect, test } from 'vitest';
 import { REPORT_TEXTS, reportTexts } from '../../src/papers/report/texts.ts';
 import { folder } from '../logbook/samples.ts';
@@ -20,6 +20,10 @@ const CREW: [string, string][] = [
   ['2026-06-05T12:51', 'undo'],
   ['2026-06-05T12:53', 'refused a cart from cafeteria, full of plastic'],
   ['2026-06-05T12:55', '4 barrows of finished compost from A to the rose garden'],
+  ['2026-06-05T13:00', '20 kg weight reads 20.4'],
+  ['2026-06-05T13:05', 'swept the floor'],
+  ['2026-06-05T13:10', 'sample from pile A'],
+  ['2026-06-09T13:10', 'lab result pile A: lead 45 mg/kg'],
 ];
 
 async function pagesOf(path: string): Promise<string[]> {
@@ -37,6 +41,24 @@ async function pagesOf(path: string): Promise<string[]> {
   return pages;
 }
 
+/** How many images are painted, and what each figure says it is. */
+async function picturesOf(path: string): Promise<{ images: number; alts: string[] }> {
+  const document = await getDocument({ data: new Uint8Array(readFileSync(path)), verbosity: 0 }).promise;
+  let images = 0;
+  const alts: string[] = [];
+  const walk = (node: { alt?: string; children?: unknown[] }): void => {
+    if (node.alt) alts.push(node.alt);
+    for (const child of node.children ?? []) walk(child as typeof node);
+  };
+  for (let n = 1; n <= document.numPages; n++) {
+    const page = await document.getPage(n);
+    images += (await page.getOperatorList()).fnArray.filter((op) => op === OPS.paintImageXObject).length;
+    const tree = await page.getStructTree();
+    if (tree) walk(tree as never);
+  }
+  return { images, alts };
+}
+
 test('the report of a month holds its totals, evidence, problems and what is not counted, on numbered pages', async () => {
   const dir = folder();
   const db = join(dir, 'yard.db');
@@ -49,14 +71,24 @@ test('the report of a month holds its totals, evidence, problems and what is not
   const text = pages.join(' ');
   for (const said of [
     'Millbrook Hospital grounds',
-    '2026-06-01 – 2026-06-30',
+    'Period: 1 Jun 2026 – 30 Jun 2026 (30 days)',
+    'Language: English',
+    'time zone America/Moncton',
     'Taken in, weighed 46 kg',
     'Taken in, estimated from volume 18 kg',
     'Added (chips and the like) 12 kg',
     // 64 kg of 60 t.
-    'Of the target 0.1 %',
-    'vessel-3d: 3 / 3 d, 2026-06-04',
-    '2026-06-04 56 °C yes',
+    "of the year's target 0.1 %",
+    // 18 of 64 kg; 64 kg of 60 t × 30 / 365.25.
+    'Estimated part of what was taken in 28.1 %',
+    "of the target's share for these days 1.3 %",
+    'pile A 3 55 °C 60 °C',
+    'vessel-3d: time and temperature met on these readings (3 / 3 days, 4 Jun 2026)',
+    '4 Jun 2026 56 °C yes',
+    'Rule for heat vessel-3d: 55 °C, 3 days (40 CFR 503',
+    '5 Jun 2026 scale checked 20.4 kg 20 kg',
+    'Samples taken: 1',
+    '9 Jun 2026 pile A lead 45 mg/kg',
     'rose garden 340 L',
     'still open',
     'coffee grounds 0.45 kg/L',
@@ -65,6 +97,10 @@ test('the report of a month holds its totals, evidence, problems and what is not
   ])
     expect(text).toContain(said);
   expect(text).not.toContain('42.5');
+  // The year against its target, and how pile A heated; each says in words what it shows.
+  const shown = await picturesOf(out);
+  expect(shown.images).toBe(2);
+  expect(shown.alts).toEqual([expect.stringMatching(/since 1 Jan/), expect.stringMatching(/^Pile A/)]);
   expect(await asked(...args)).toMatchObject({ code: 2, out: '' });
 });
 

@@ -1,5 +1,5 @@
 import { settingsOf } from '#assistant';
-import { isFeed } from '#core';
+import { isFeed, type Picture } from '#core';
 import type { OpenedBook } from '#logbook';
 import { type JudgedPile, judgedPile, type ProblemSeen } from '../sheets/end-sheets.ts';
 import { lineSeer } from '../sheets/line-seen.ts';
@@ -28,6 +28,16 @@ export type ReportFacts = Span & {
   }[];
   piles: JudgedPile[];
   problems: ProblemSeen[];
+  /** Readings of each place in the span: how many, the lowest and the highest point. */
+  heat: { place: string; readings: number; lowestC: number; highestC: number }[];
+  chores: { chore: string; times: number; last: string }[];
+  /** Checks that gave a number, one by one. */
+  checks: { date: string; chore: string; reads: number; against: number | null; unit: string | null }[];
+  results: { date: string; place: string | null; analyte: string; value: string; unit: string }[];
+  samples: number;
+  photos: number;
+  /** As it stood at the end of the span: what the charts are drawn from. */
+  atEnd: Picture;
   factors: { material: string; factor: number; unit: string }[];
   counted: number;
   corrected: number;
@@ -64,6 +74,13 @@ export function reportFacts(book: OpenedBook, siteId: number, span: Span): Repor
       judgedPile(facts.atEnd, batch, { at: `${span.to}T23:59:59.999Z`, localDate: span.to }),
     ),
     problems: facts.problems,
+    heat: [],
+    chores: [],
+    checks: [],
+    results: [],
+    samples: 0,
+    photos: 0,
+    atEnd: facts.atEnd,
     factors: [],
     counted: 0,
     corrected: 0,
@@ -72,6 +89,8 @@ export function reportFacts(book: OpenedBook, siteId: number, span: Span): Repor
   const sources = new Map<string, ReportFacts['bySource'][number]>();
   const months = new Map<string, ReportFacts['byMonth'][number]>();
   const factors = new Map<string, ReportFacts['factors'][number]>();
+  const heat = new Map<string, ReportFacts['heat'][number]>();
+  const chores = new Map<string, ReportFacts['chores'][number]>();
   for (const entry of book.entriesFrom(siteId, '')) {
     if (entry.localDate < span.from || entry.localDate > span.to) continue;
     if (entry.voidedBy !== null) {
@@ -84,6 +103,7 @@ export function reportFacts(book: OpenedBook, siteId: number, span: Span): Repor
     }
     const line = see(entry);
     report.counted += 1;
+    report.photos += entry.pictures;
     const { record, weight } = line;
     if (record.kind === 'weigh-in' && weight) {
       const kg = weight.netKg ?? 0;
@@ -130,9 +150,40 @@ export function reportFacts(book: OpenedBook, siteId: number, span: Span): Repor
     } else if (record.kind === 'rejected-load') report.refused += record.count ?? 1;
     else if (record.kind === 'turning') report.turnings += 1;
     else if (record.kind === 'hours') report.hours += record.hours * (record.people ?? 1);
+    else if (record.kind === 'sample') report.samples += record.count ?? 1;
+    else if (record.kind === 'temperature') {
+      const place = record.place ?? '';
+      const seen = heat.get(place) ?? { place, readings: 0, lowestC: Infinity, highestC: -Infinity };
+      seen.readings += 1;
+      seen.lowestC = Math.min(seen.lowestC, ...record.celsius);
+      seen.highestC = Math.max(seen.highestC, ...record.celsius);
+      heat.set(place, seen);
+    } else if (record.kind === 'chore') {
+      const { chore, reads, against, unit } = record;
+      chores.set(chore, { chore, times: (chores.get(chore)?.times ?? 0) + 1, last: entry.localDate });
+      if (reads != null)
+        report.checks.push({
+          date: entry.localDate,
+          chore,
+          reads,
+          against: against ?? null,
+          unit: unit ?? null,
+        });
+    } else if (record.kind === 'lab-result') {
+      const { place, analyte, value, unit, qualifier } = record;
+      report.results.push({
+        date: entry.localDate,
+        place: place ?? null,
+        analyte,
+        value: qualifier === 'not-detected' ? qualifier : `${qualifier ?? ''}${value ?? ''}`,
+        unit: unit ?? '',
+      });
+    }
   }
   report.bySource = [...sources.values()].sort((a, b) => b.kg + b.estimatedKg - a.kg - a.estimatedKg);
   report.byMonth = [...months.values()].sort((a, b) => (a.month < b.month ? -1 : 1));
+  report.heat = [...heat.values()].sort((a, b) => a.place.localeCompare(b.place));
+  report.chores = [...chores.values()].sort((a, b) => b.times - a.times);
   report.factors = [...factors.values()];
   return report;
 }

@@ -1,275 +1,406 @@
 import { createWriteStream } from 'node:fs';
-import { createRequire } from 'node:module';
 import { finished } from 'node:stream/promises';
 import PdfDocument from 'pdfkit';
-import { say, type Words } from '#assistant';
-import { RULE_SET_DATA } from '#core';
+import { gapSay, type Manner, say, type Words } from '#assistant';
+import { daysBetween, RULE_SET_DATA } from '#core';
 import { fromCelsius, fromKg, fromLitres, type Language } from '#records';
 import type { ReportFacts } from './facts.ts';
-import { reportTexts } from './texts.ts';
+import {
+  type Doc,
+  heading,
+  keepTogether,
+  MARGIN,
+  pageFeet,
+  paragraph,
+  pictures,
+  table,
+  useFonts,
+} from './layout.ts';
+import { heatPictures, intakePictures } from './pictures.ts';
+import { type ReportText, reportTexts } from './texts.ts';
 
-const fontAt = (name: string): string =>
-  createRequire(import.meta.url).resolve(`dejavu-fonts-ttf/ttf/${name}.ttf`);
-const MARGIN = 50;
-const TEXT_PT = 9;
 /** Rows of evidence of one pile; the rest stands in the workbook. */
 const MOST_EVIDENCE = 40;
+/** Days of a year, on average. */
+const YEAR_DAYS = 365.25;
+const NONE = '–';
 
-type Doc = InstanceType<typeof PdfDocument>;
+type How = { path: string; language: Language; words: Words; now: string };
+/** A report in the making: what it is of, and how things are written in it. */
+type Report = {
+  doc: Doc;
+  facts: ReportFacts;
+  words: Words;
+  manner: Manner;
+  t: (id: ReportText) => string;
+  show: ReturnType<typeof writing>;
+};
 
-/** The report as a PDF: A4, page numbers, its site and period on each page. Words for things of the trade are handed in. */
-export async function writeReport(
-  facts: ReportFacts,
-  how: { path: string; language: Language; words: Words; now: string },
-): Promise<{ pages: number }> {
+/** The report as a PDF, page numbers, its site and period on each page. Words for things of the trade are handed in. */
+export async function writeReport(facts: ReportFacts, how: How): Promise<{ pages: number }> {
+  const { units, name, dayOrder, timeZone } = facts.settings;
   const t = reportTexts(how.language);
-  const { units, name, targetTonnesPerYear, dayOrder, timeZone } = facts.settings;
-  const manner = { language: how.language, units, timeZone, dayOrder, today: '0001-01-01' };
-  const term = (of: string, word: string) =>
-    how.words.label(say('what-material', { material: { term: word, of } }), manner);
-  const material = (word: string) =>
-    how.words.label(say('what-material', { material: { material: word } }), manner);
-  const place = (where: string | null) =>
-    where === null ? '–' : how.words.label(say('what-material', { material: { place: where } }), manner);
-  const number = new Intl.NumberFormat(how.language, { maximumFractionDigits: 1 });
-  const number3 = new Intl.NumberFormat(how.language, { maximumFractionDigits: 3 });
-  const mass = (kg: number) => `${number.format(fromKg(kg, units.mass))} ${units.mass}`;
-  const volume = (litres: number) => `${number.format(fromLitres(litres, units.volume))} ${units.volume}`;
-  const degrees = (celsius: number) =>
-    `${number.format(fromCelsius(celsius, units.temperature))} °${units.temperature}`;
-
+  const manner = { language: how.language, units, timeZone, dayOrder, today: facts.to };
+  const show = writing(how.words, manner);
+  const span = `${show.date(facts.from)} – ${show.date(facts.to)}`;
   const doc = new PdfDocument({
-    size: 'A4',
+    size: dayOrder === 'mdy' && units.mass === 'lb' ? 'LETTER' : 'A4',
     margin: MARGIN,
     bufferPages: true,
+    tagged: true,
+    pdfVersion: '1.5',
     lang: how.language,
+    displayTitle: true,
     info: { Title: `${t('title')}: ${name}, ${facts.from} – ${facts.to}` },
   });
-  doc.registerFont('plain', fontAt('DejaVuSans'));
-  doc.registerFont('bold', fontAt('DejaVuSans-Bold'));
+  useFonts(doc);
   const out = createWriteStream(how.path, { flags: 'wx' });
   const written = finished(out);
   doc.pipe(out);
+  const report: Report = { doc, facts, words: how.words, manner, t, show };
 
-  doc
-    .font('bold')
-    .fontSize(18)
-    .text(`${t('title')}: ${name}`);
-  doc
-    .font('plain')
-    .fontSize(10)
-    .text(`${t('period')}: ${facts.from} – ${facts.to} · ${t('made')} ${how.now.slice(0, 10)}`);
+  doc.font('bold').fontSize(18).text(t('title'));
+  doc.font('bold').fontSize(13).text(name).moveDown(0.3);
+  const head = [
+    [t('period'), `${span} (${show.number(daysBetween(facts.from, facts.to) + 1)} ${t('days')})`],
+    [t('made'), show.date(how.now.slice(0, 10))],
+    [t('languageOf'), t('language')],
+    [
+      t('unitsOf'),
+      `${units.mass}, °${units.temperature}, ${units.volume}, ${units.length} · ${t('clock')} ${timeZone}`,
+    ],
+  ];
+  for (const [what, value] of head) doc.font('plain').fontSize(9).text(show.told(what!, value!));
 
+  totals(report);
+  pictures(doc, await intakePictures(report));
+  intake(report);
+  heat(report);
+  pictures(doc, await heatPictures(report));
+  piles(report);
+  leaving(report);
+  troubles(report);
+  checks(report);
+  laboratory(report);
+  method(report);
+  quality(report);
+
+  const pages = pageFeet(doc, `${name} · ${span}`, (page, of) => `${t('page')} ${page} / ${of}`);
+  doc.end();
+  await written;
+  return { pages };
+}
+
+/** How numbers, dates and things are written in this report. */
+function writing(words: Words, manner: Manner) {
+  const { language, units } = manner;
+  // English as it is written outside America: a day before its month is read by both.
+  const locale = language === 'en' ? 'en-GB' : language;
+  const one = new Intl.NumberFormat(locale, { maximumFractionDigits: 1 });
+  const three = new Intl.NumberFormat(locale, { maximumFractionDigits: 3 });
+  const day = new Intl.DateTimeFormat(locale, {
+    day: 'numeric',
+    month: 'short',
+    year: 'numeric',
+    timeZone: 'UTC',
+  });
+  const month = new Intl.DateTimeFormat(locale, { month: 'long', year: 'numeric', timeZone: 'UTC' });
+  const label = (material: Parameters<typeof say>[1] & object) =>
+    words.label(say('what-material', material), manner);
+  return {
+    /** `Period: …`; French has a space before its colon. */
+    told: (what: string, value: string) => `${what}${language === 'fr' ? '\u00a0' : ''}: ${value}`,
+    number: (value: number) => one.format(value),
+    exact: (value: number) => three.format(value),
+    mass: (kg: number) => `${one.format(fromKg(kg, units.mass))} ${units.mass}`,
+    volume: (litres: number) => `${one.format(fromLitres(litres, units.volume))} ${units.volume}`,
+    degrees: (celsius: number) =>
+      `${one.format(fromCelsius(celsius, units.temperature))} °${units.temperature}`,
+    date: (date: string) => day.format(new Date(`${date}T00:00:00Z`)),
+    month: (value: string) => month.format(new Date(`${value}-01T00:00:00Z`)),
+    term: (of: string, word: string) => label({ material: { term: word, of } }),
+    material: (word: string) => label({ material: { material: word } }),
+    place: (where: string | null) => (where ? label({ material: { place: where } }) : NONE),
+  };
+}
+
+function totals({ doc, facts, t, show }: Report): void {
   heading(doc, t('totals'));
-  const measured = facts.feed.kg + facts.feed.estimatedKg;
+  const { feed } = facts;
+  const both = feed.kg + feed.estimatedKg;
+  const target = facts.settings.targetTonnesPerYear;
+  const share = (daysBetween(facts.from, facts.to) + 1) / YEAR_DAYS;
+  const percent = (value: number) => `${show.number(value * 100)} %`;
   table(
     doc,
-    [t('what'), t('amount')],
-    [0.7, 0.3],
     [
-      [t('feedWeighed'), mass(facts.feed.kg)],
-      [t('feedEstimated'), mass(facts.feed.estimatedKg)],
+      [t('what'), 0.68],
+      [t('amount'), 0.32, 'right'],
+    ],
+    [
+      [t('feedWeighed'), show.mass(feed.kg)],
+      [t('feedEstimated'), show.mass(feed.estimatedKg)],
+      [t('estimatedShare'), both > 0 ? percent(feed.estimatedKg / both) : NONE],
       [
         t('added'),
-        `${mass(facts.addedKg)}${facts.addedEstimatedKg > 0 ? ` + ${mass(facts.addedEstimatedKg)} (${t('estimated')})` : ''}`,
+        `${show.mass(facts.addedKg)}${facts.addedEstimatedKg > 0 ? ` + ${show.mass(facts.addedEstimatedKg)} (${t('estimated')})` : ''}`,
       ],
-      [t('pending'), String(facts.feed.pending)],
+      [t('pending'), String(feed.pending)],
       [
         t('compost'),
         [
-          facts.compostKg > 0 ? mass(facts.compostKg) : '',
-          facts.compostLitres > 0 ? volume(facts.compostLitres) : '',
+          facts.compostKg > 0 ? show.mass(facts.compostKg) : '',
+          facts.compostLitres > 0 ? show.volume(facts.compostLitres) : '',
         ]
           .filter(Boolean)
           .join(' + ') || '0',
       ],
-      [t('refused'), number.format(facts.refused)],
-      [t('turnings'), number.format(facts.turnings)],
-      [t('hours'), number.format(facts.hours)],
-      ...(targetTonnesPerYear
+      [t('refused'), show.number(facts.refused)],
+      [t('turnings'), show.number(facts.turnings)],
+      [t('hours'), show.number(facts.hours)],
+      ...(target
         ? [
-            [t('target'), `${number.format(targetTonnesPerYear)} t`],
-            [t('ofTarget'), `${number.format(measured / 10 / targetTonnesPerYear)} %`],
+            [t('target'), `${show.number(target)} t`],
+            [t('ofTarget'), percent(both / 1000 / target)],
+            [t('ofShare'), percent(both / 1000 / (target * share))],
           ]
         : []),
     ],
   );
+}
 
+function intake({ doc, facts, t, show }: Report): void {
+  const amounts = (row: { loads: number; kg: number; estimatedKg: number }) => [
+    String(row.loads),
+    show.mass(row.kg),
+    row.estimatedKg > 0 ? show.mass(row.estimatedKg) : NONE,
+  ];
   heading(doc, t('bySource'));
   table(
     doc,
-    [t('material'), t('source'), t('loads'), t('weighed'), t('estimated')],
-    [0.26, 0.28, 0.12, 0.17, 0.17],
-    facts.bySource.map((row) => [
-      material(row.material),
-      row.source || '–',
-      String(row.loads),
-      mass(row.kg),
-      row.estimatedKg > 0 ? mass(row.estimatedKg) : '–',
-    ]),
+    [
+      [t('material'), 0.26],
+      [t('source'), 0.26],
+      [t('loads'), 0.12, 'right'],
+      [t('weighed'), 0.18, 'right'],
+      [t('estimated'), 0.18, 'right'],
+    ],
+    facts.bySource.map((row) => [show.material(row.material), row.source || NONE, ...amounts(row)]),
+    t('none'),
   );
-  if (facts.byMonth.length > 1) {
-    heading(doc, t('byMonth'));
-    table(
-      doc,
-      [t('month'), t('loads'), t('weighed'), t('estimated')],
-      [0.3, 0.2, 0.25, 0.25],
-      facts.byMonth.map((row) => [
-        row.month,
-        String(row.loads),
-        mass(row.kg),
-        row.estimatedKg > 0 ? mass(row.estimatedKg) : '–',
-      ]),
-    );
-  }
+  if (facts.byMonth.length < 2) return;
+  heading(doc, t('byMonth'));
+  table(
+    doc,
+    [
+      [t('month'), 0.4],
+      [t('loads'), 0.16, 'right'],
+      [t('weighed'), 0.22, 'right'],
+      [t('estimated'), 0.22, 'right'],
+    ],
+    facts.byMonth.map((row) => [show.month(row.month), ...amounts(row)]),
+  );
+}
 
+function heat({ doc, facts, t, show }: Report): void {
+  heading(doc, t('heat'));
+  table(
+    doc,
+    [
+      [t('place'), 0.4],
+      [t('readings'), 0.2, 'right'],
+      [t('lowestPoint'), 0.2, 'right'],
+      [t('highestPoint'), 0.2, 'right'],
+    ],
+    facts.heat.map((row) => [
+      show.place(row.place),
+      show.number(row.readings),
+      show.degrees(row.lowestC),
+      show.degrees(row.highestC),
+    ]),
+    t('none'),
+  );
+}
+
+function piles({ doc, facts, words, manner, t, show }: Report): void {
   heading(doc, t('piles'));
   if (facts.piles.length === 0) paragraph(doc, t('none'));
-  for (const { batch, rule, proof } of facts.piles) {
+  for (const { batch, rule, proof, gaps } of facts.piles) {
+    const life = [batch.startedAt?.localDate ?? batch.readings[0]?.localDate, batch.goneAt?.localDate]
+      .map((date) => (date ? show.date(date) : ''))
+      .join(' – ');
     const verdict = proof
-      ? `${t(proof.verdict)} (${rule}: ${number.format(proof.counted)} / ${number.format(proof.needed)} ${proof.unit === 'days' ? 'd' : 'h'}${proof.metOn ? `, ${proof.metOn}` : ''})`
+      ? `${t(proof.verdict)} (${show.number(proof.counted)} / ${show.number(proof.needed)} ${show.term('unit', proof.unit)}${proof.metOn ? `, ${show.date(proof.metOn)}` : ''})`
       : t('noRule');
-    paragraph(doc, `${place(batch.name)}: ${verdict}`, true);
-    const rows = (proof?.rows ?? []).slice(-MOST_EVIDENCE);
-    if (rows.length > 0)
-      table(
-        doc,
-        [t('date'), t('lowest'), t('counts'), t('lines')],
-        [0.2, 0.2, 0.15, 0.45],
-        rows.map((row) => [
-          row.localDate,
-          row.lowestC === null ? '–' : degrees(row.lowestC),
+    // Its name, its verdict and the first rows stand together.
+    keepTogether(doc, 90);
+    paragraph(doc, `${show.place(batch.name)}, ${life}`, true);
+    paragraph(doc, rule ? show.told(rule, verdict) : verdict);
+    const missing = gaps.map((gap) => words.label(gapSay(gap), { ...manner, today: '0001-01-01' }));
+    paragraph(doc, `${t('missing')} ${missing.join('; ') || t('none')}`);
+    table(
+      doc,
+      [
+        [t('date'), 0.22],
+        [t('lowest'), 0.16, 'right'],
+        [t('counts'), 0.14, 'right'],
+        [t('why'), 0.26],
+        [t('lines'), 0.22],
+      ],
+      (proof?.rows ?? [])
+        .slice(-MOST_EVIDENCE)
+        .map((row) => [
+          show.date(row.localDate),
+          row.lowestC === null ? NONE : show.degrees(row.lowestC),
           row.counted ? t('yes') : t('no'),
+          row.counted || !row.why ? '' : t(`why-${row.why}`),
           row.entries.map((entry) => `#${entry}`).join(', '),
         ]),
-      );
+    );
   }
   paragraph(doc, t('disclaimer'));
+}
 
+function leaving({ doc, facts, t, show }: Report): void {
   heading(doc, t('removals'));
   table(
     doc,
-    [t('date'), t('material'), t('pile'), t('to'), t('amount')],
-    [0.14, 0.24, 0.14, 0.28, 0.2],
+    [
+      [t('date'), 0.17],
+      [t('material'), 0.23],
+      [t('pile'), 0.14],
+      [t('to'), 0.28],
+      [t('amount'), 0.18, 'right'],
+    ],
     facts.removals.map((row) => [
-      row.date,
-      material(row.material),
-      place(row.pile),
-      row.to ?? '–',
-      row.kg !== null ? mass(row.kg) : row.litres !== null ? volume(row.litres) : '–',
+      show.date(row.date),
+      show.material(row.material),
+      show.place(row.pile),
+      row.to ?? NONE,
+      row.kg !== null ? show.mass(row.kg) : row.litres !== null ? show.volume(row.litres) : NONE,
     ]),
     t('none'),
   );
+}
 
+function troubles({ doc, facts, t, show }: Report): void {
   heading(doc, t('problems'));
   table(
     doc,
-    [t('date'), t('what'), t('place'), t('ended'), t('done')],
-    [0.14, 0.2, 0.16, 0.16, 0.34],
-    facts.problems.map(({ localDate, topic, place: where, ended }) => [
-      localDate,
-      term('topic', topic),
-      place(where),
-      ended?.localDate ?? t('open'),
-      topic === 'injury' ? '–' : (ended?.note ?? '–'),
+    [
+      [t('date'), 0.17],
+      [t('what'), 0.2],
+      [t('place'), 0.14],
+      [t('ended'), 0.19],
+      [t('done'), 0.3],
+    ],
+    facts.problems.map(({ localDate, topic, place, ended }) => [
+      show.date(localDate),
+      show.term('topic', topic),
+      show.place(place),
+      ended ? show.date(ended.localDate) : t('open'),
+      topic === 'injury' ? NONE : (ended?.note ?? NONE),
     ]),
     t('none'),
   );
+}
 
+function checks({ doc, facts, t, show }: Report): void {
+  heading(doc, t('checks'));
+  table(
+    doc,
+    [
+      [t('what'), 0.55],
+      [t('times'), 0.15, 'right'],
+      [t('last'), 0.3, 'right'],
+    ],
+    facts.chores.map(({ chore, times, last }) => [
+      show.term('chore', chore),
+      show.number(times),
+      show.date(last),
+    ]),
+    t('none'),
+  );
+  table(
+    doc,
+    [
+      [t('date'), 0.25],
+      [t('check'), 0.35],
+      [t('reads'), 0.2, 'right'],
+      [t('against'), 0.2, 'right'],
+    ],
+    facts.checks.map(({ date, chore, reads, against, unit }) => [
+      show.date(date),
+      show.term('chore', chore),
+      `${show.exact(reads)} ${unit ?? ''}`.trim(),
+      against === null ? NONE : `${show.exact(against)} ${unit ?? ''}`.trim(),
+    ]),
+  );
+}
+
+function laboratory({ doc, facts, t, show }: Report): void {
+  heading(doc, t('results'));
+  paragraph(doc, show.told(t('samples'), show.number(facts.samples)));
+  table(
+    doc,
+    [
+      [t('date'), 0.22],
+      [t('place'), 0.2],
+      [t('analyte'), 0.28],
+      [t('value'), 0.15, 'right'],
+      [t('unit'), 0.15],
+    ],
+    facts.results.map(({ date, place, analyte, value, unit }) => [
+      show.date(date),
+      show.place(place),
+      show.term('analyte', analyte),
+      value === 'not-detected' ? t('notDetected') : value,
+      unit,
+    ]),
+    t('none'),
+  );
+}
+
+function method({ doc, facts, t, show }: Report): void {
   heading(doc, t('method'));
   paragraph(doc, t('net'));
+  const factors = facts.factors.map(
+    ({ material, factor, unit }) => `${show.material(material)} ${show.exact(factor)} ${unit}`,
+  );
+  paragraph(doc, `${t('estimates')} ${factors.join('; ') || t('none')}.`);
+  paragraph(doc, t('targetMethod'));
+  const rule = facts.settings.ruleSet;
+  if (!rule) {
+    paragraph(doc, t('noRule'));
+    return;
+  }
+  const { levelCelsius, days, hours, turns, citations } = RULE_SET_DATA[rule];
+  const long = days
+    ? `${show.number(days)} ${show.term('unit', 'days')}`
+    : `${show.number(hours ?? 0)} ${show.term('unit', 'hours')}`;
+  const turned = turns > 0 ? `, ${show.told(t('turnings').toLowerCase(), String(turns))}` : '';
   paragraph(
     doc,
-    `${t('estimates')} ${facts.factors.map((each) => `${material(each.material)} ${number3.format(each.factor)} ${each.unit}`).join('; ') || t('none')}.`,
+    show.told(
+      `${t('rule')} ${rule}`,
+      `${show.degrees(levelCelsius)}, ${long}${turned} (${citations.map(({ title, part }) => `${title}, ${part}`).join('; ')}).`,
+    ),
   );
-  const rule = facts.settings.ruleSet;
-  if (rule)
-    paragraph(
-      doc,
-      `${rule}: ${degrees(RULE_SET_DATA[rule].levelCelsius)}; ${RULE_SET_DATA[rule].citations.map(({ title, part }) => `${title}, ${part}`).join('; ')}`,
-    );
+}
 
+function quality({ doc, facts, t, show }: Report): void {
   heading(doc, t('quality'));
   table(
     doc,
-    [t('what'), t('amount')],
-    [0.7, 0.3],
     [
-      [t('counted'), number.format(facts.counted)],
-      [t('corrected'), number.format(facts.corrected)],
-      [t('held'), number.format(facts.held)],
+      [t('what'), 0.7],
+      [t('amount'), 0.3, 'right'],
+    ],
+    [
+      [t('counted'), show.number(facts.counted)],
+      [t('corrected'), show.number(facts.corrected)],
+      [t('held'), show.number(facts.held)],
+      [t('photos'), show.number(facts.photos)],
     ],
   );
-
-  const { count } = doc.bufferedPageRange();
-  for (let page = 0; page < count; page++) {
-    doc.switchToPage(page);
-    // In the lower margin: the document would begin a new page for it otherwise.
-    doc.page.margins.bottom = 0;
-    doc.font('plain').fontSize(8).fillColor('#555555');
-    doc.text(`${name} · ${facts.from} – ${facts.to}`, MARGIN, doc.page.height - 35, { lineBreak: false });
-    doc.text(`${t('page')} ${page + 1} / ${count}`, MARGIN, doc.page.height - 35, {
-      width: doc.page.width - 2 * MARGIN,
-      align: 'right',
-      lineBreak: false,
-    });
-  }
-  doc.end();
-  await written;
-  return { pages: count };
-}
-
-const roomLeft = (doc: Doc): number => doc.page.height - MARGIN - doc.y;
-
-function heading(doc: Doc, text: string): void {
-  if (roomLeft(doc) < 80) doc.addPage();
-  doc.moveDown(1).font('bold').fontSize(12).fillColor('#000000').text(text, MARGIN).moveDown(0.3);
-}
-
-function paragraph(doc: Doc, text: string, strong = false): void {
-  doc
-    .font(strong ? 'bold' : 'plain')
-    .fontSize(TEXT_PT)
-    .fillColor('#000000')
-    .text(text, MARGIN)
-    .moveDown(0.4);
-}
-
-/** Rows stay whole, and the head is repeated on each page. */
-function table(doc: Doc, heads: string[], shares: number[], rows: string[][], none = ''): void {
-  if (rows.length === 0) {
-    if (none) paragraph(doc, none);
-    return;
-  }
-  const width = doc.page.width - 2 * MARGIN;
-  const draw = (cells: string[], strong: boolean): void => {
-    doc
-      .font(strong ? 'bold' : 'plain')
-      .fontSize(TEXT_PT)
-      .fillColor('#000000');
-    const widths = shares.map((share) => share * width - 6);
-    const height = Math.max(...cells.map((cell, i) => doc.heightOfString(cell, { width: widths[i]! }))) + 4;
-    if (roomLeft(doc) < height) {
-      doc.addPage();
-      if (!strong) draw(heads, true);
-      doc.font(strong ? 'bold' : 'plain').fontSize(TEXT_PT);
-    }
-    const top = doc.y;
-    let left = MARGIN;
-    for (const [i, cell] of cells.entries()) {
-      doc.text(cell, left, top, { width: widths[i]! });
-      left += shares[i]! * width;
-    }
-    doc.y = top + height;
-    doc
-      .moveTo(MARGIN, doc.y - 3)
-      .lineTo(MARGIN + width, doc.y - 3)
-      .lineWidth(strong ? 0.8 : 0.25)
-      .strokeColor('#999999')
-      .stroke();
-  };
-  draw(heads, true);
-  for (const row of rows) draw(row, false);
-  doc.x = MARGIN;
-  doc.moveDown(0.5);
 }

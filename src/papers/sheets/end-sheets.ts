@@ -8,6 +8,7 @@ import {
   MASS_LOSS,
   type OpenProblem,
   type Picture,
+  type ReleaseGap,
   RULE_SET_DATA,
   readiness,
   ruleSetOf,
@@ -19,6 +20,7 @@ import {
 } from '#core';
 import type { Entry, RuleSetName } from '#records';
 import { type Column, column } from '../cells.ts';
+import type { Heads } from './heads.ts';
 import { inFewWords, nameOf } from './line-seen.ts';
 
 /** A sheet that is made when the walk is over. */
@@ -34,7 +36,7 @@ export type JudgedPile = {
   batch: Batch;
   rule: RuleSetName | null;
   proof: Sanitising | null;
-  missing: string[];
+  gaps: readonly ReleaseGap[];
 };
 
 export function judgedPile(
@@ -54,7 +56,7 @@ export function judgedPile(
     problems: picture.problems,
     labStandard,
   });
-  return { batch, rule, proof, missing: release.missing.map(gapInWords) };
+  return { batch, rule, proof, gaps: release.missing };
 }
 
 const gapInWords = ({ code, ...rest }: { code: string } & Record<string, unknown>): string =>
@@ -79,7 +81,7 @@ export function pileSheets(piles: readonly JudgedPile[]): EndSheet[] {
       column('Turnings', 'number', ({ batch }) => batch.turns.length),
       column('Rule set', 'text', ({ rule }) => rule),
       column('Level to hold', 'temperature', ({ rule }) => (rule ? RULE_SET_DATA[rule].levelCelsius : null)),
-      column('Verdict on these readings', 'text', ({ proof }) => proof?.verdict ?? 'no rule set chosen'),
+      column('Verdict on these readings', 'word', ({ proof }) => proof?.verdict ?? 'no rule set chosen'),
       column('Counted', 'number', ({ proof }) => proof?.counted),
       column('Needed', 'number', ({ proof }) => proof?.needed),
       column('Counted in', 'text', ({ proof }) => proof?.unit),
@@ -91,8 +93,8 @@ export function pileSheets(piles: readonly JudgedPile[]): EndSheet[] {
       column('On hold', 'text', ({ batch }) => batch.hold?.why),
       column(
         'Missing for release on this book',
-        'text',
-        ({ missing }) => missing.join('; ') || 'nothing; your regulator decides',
+        'word',
+        ({ gaps }) => gaps.map(gapInWords).join('; ') || 'nothing; your regulator decides',
       ),
       column('Sources that went in', 'text', ({ batch }) =>
         traceOf(batch)
@@ -111,7 +113,7 @@ export function pileSheets(piles: readonly JudgedPile[]): EndSheet[] {
       column('Rule set', 'text', ({ rule }) => rule),
       column('Date', 'date', ({ row }) => row.localDate),
       column('Lowest reading', 'temperature', ({ row }) => row.lowestC),
-      column('Counts', 'text', ({ row }) => (row.counted ? 'yes' : 'no')),
+      column('Counts', 'word', ({ row }) => (row.counted ? 'yes' : 'no')),
       column('Why not', 'text', ({ row }: { row: EvidenceRow }) => row.why),
       column('Lines', 'text', ({ row }) => row.entries.map((entry) => `#${entry}`).join(', ')),
     ]),
@@ -129,13 +131,13 @@ export const problemSheet = (problems: readonly ProblemSeen[]): EndSheet =>
     column('Topic', 'text', ({ topic }) => topic),
     column('Place', 'text', ({ place }) => place),
     column('Strength', 'text', ({ strength }) => strength),
-    column('What was said', 'text', ({ topic, note }) =>
+    column('What was said', 'word', ({ topic, note }) =>
       topic === 'injury' || topic === 'sharps' ? 'kept by the site, not in this file' : note,
     ),
     column('Reported by', 'text', ({ by }) => by),
     column('Line', 'number', ({ entry }) => entry),
     column('Ended', 'date', ({ ended }) => ended?.localDate),
-    column('What was done', 'text', ({ topic, ended }) =>
+    column('What was done', 'word', ({ topic, ended }) =>
       topic === 'injury' ? null : ended ? (ended.note ?? 'said to be over') : 'still open',
     ),
     column('Ended by', 'text', ({ ended }) => ended?.by),
@@ -189,7 +191,7 @@ export type DayMix = {
 export const mixSheet = (days: readonly DayMix[]): EndSheet =>
   endSheet('Mix', days, [
     column('Date', 'date', ({ date }) => date),
-    column('Weekday', 'text', ({ date }) => weekdayOf(date)),
+    column('Weekday', 'word', ({ date }) => weekdayOf(date)),
     column('Feed, weighed', 'mass', ({ feedKg }) => feedKg),
     column('Feed, estimated', 'mass', ({ feedEstimatedKg }) => feedEstimatedKg),
     column('Chips, weighed', 'mass', ({ chipsKg }) => chipsKg),
@@ -276,8 +278,11 @@ export function factorSheet(picture: Picture, localDate: string, materials: Read
   ]);
 }
 
-export const aboutSheet = (facts: readonly [what: string, value: string | number][]): EndSheet =>
+export const aboutSheet = (
+  heads: Heads,
+  facts: readonly [what: string, value: string | number, unit?: string][],
+): EndSheet =>
   endSheet('About', facts, [
-    column('What', 'text', ([what]) => what),
-    column('Value', 'text', ([, value]) => value),
+    column('What', 'text', ([what, , unit]) => `${heads.head(what)}${unit ? ` (${unit})` : ''}`),
+    column('Value', 'word', ([, value]) => value),
   ]);

@@ -68,7 +68,7 @@ const loads: Column<SeenLine<'weigh-in'>>[] = [
   column('Net, estimated from volume', 'mass', ({ weight }) => weight?.estimatedKg),
   column('Factor of the estimate', 'number', ({ weight }) => weight?.estimate?.factor),
   column('Unit of the factor', 'text', ({ weight }) => weight?.estimate?.factorUnit),
-  column('Waits for empty weight', 'text', ({ weight }) => yes(weight?.pending)),
+  column('Waits for empty weight', 'word', ({ weight }) => yes(weight?.pending)),
   column('Volume', 'volume', ({ record }) => record.litres),
   column('Put into', 'text', ({ record }) => record.place),
   column('Flags', 'text', ({ record }) => record.flags?.join(', ')),
@@ -93,7 +93,7 @@ const points: Column<Point>[] = [
   column('Temperature', 'temperature', ({ line, index }) => line.record.celsius[index]),
   column('Up to', 'temperature', ({ line, index }) => line.record.upTo?.[index]),
   column('Depth', 'length', ({ line }) => line.record.depthCm),
-  column('About', 'text', ({ line }) => yes(line.record.approximate)),
+  column('About', 'word', ({ line }) => yes(line.record.approximate)),
   ...after<Point>(({ line }) => line),
 ];
 
@@ -160,7 +160,7 @@ export const LINE_SHEETS: readonly LineSheet[] = [
     'Turnings and covers',
     ['turning', 'cover'],
     [
-      column('What', 'text', ({ record }) =>
+      column('What', 'word', ({ record }) =>
         record.kind === 'turning' ? 'turned' : record.on ? 'covered' : 'uncovered',
       ),
       column('Pile', 'text', ({ record }) => record.pile),
@@ -205,7 +205,7 @@ export const LINE_SHEETS: readonly LineSheet[] = [
     'Rejects and contamination',
     ['rejected-load', 'weigh-in', 'removal', 'problem'],
     [
-      column('What', 'text', ({ record }) =>
+      column('What', 'word', ({ record }) =>
         record.kind === 'weigh-in'
           ? `taken in, ${record.flags?.join(', ')}`
           : record.kind === 'removal'
@@ -223,7 +223,7 @@ export const LINE_SHEETS: readonly LineSheet[] = [
       ),
       column<Dirt>('Container', 'text', ({ record }) => ('container' in record ? record.container : null)),
       column<Dirt>('Count', 'number', ({ record }) => ('count' in record ? record.count : null)),
-      column<Dirt>('Place or destination', 'text', ({ record }) =>
+      column<Dirt>('Place or destination', 'word', ({ record }) =>
         record.kind === 'removal'
           ? (record.to ?? record.pile)
           : 'place' in record
@@ -244,7 +244,7 @@ export const LINE_SHEETS: readonly LineSheet[] = [
       column('Reads', 'number', ({ record }) => record.reads),
       column('Should read', 'number', ({ record }) => record.against),
       column('Unit', 'text', ({ record }) => record.unit),
-      column('Good', 'text', ({ record }) => (record.ok == null ? null : record.ok ? 'yes' : 'no')),
+      column('Good', 'word', ({ record }) => (record.ok == null ? null : record.ok ? 'yes' : 'no')),
     ],
   ),
   sheet(
@@ -275,7 +275,7 @@ export const LINE_SHEETS: readonly LineSheet[] = [
     ['weather'],
     [
       column('Weather', 'text', ({ record }) => record.expects),
-      column('Seen', 'text', ({ record }) => yes(record.observed)),
+      column('Seen', 'word', ({ record }) => yes(record.observed)),
       column('Rain (mm)', 'number', ({ record }) => record.mm),
       column('For', 'date', ({ record }) => record.when?.slice(0, 10)),
     ],
