@@ -40,6 +40,9 @@ export type Reader = {
 /** Classes that no reader minds. */
 const ALWAYS = new Set(['fill', 'prep', 'and', 'article', 'greet']);
 
+/** Classes that mean nothing but to the readers that ask for them: to any other such a word is one nobody knows. */
+const WEAK = new Set(['food', 'adj', 'contaminant', 'within', 'fullof']);
+
 /** The tokens of a run by class, in order; `all` keeps every token with the class it was taken for. */
 export type Slots = {
   get: (cls: string) => readonly Tok[];
@@ -123,7 +126,7 @@ function classOf(tok: Tok, ranks: ReadonlyMap<string, number>): string | null {
     return sense(tok, 'prep') ? ' prep' : sense(tok, 'and') !== undefined ? ' and' : ' fill';
   }
   if (isSoft(tok)) return ' sep';
-  return tok.k === 'w' && tok.senses.length === 0 ? '?' : null;
+  return tok.k === 'w' && tok.senses.every((meaning) => WEAK.has(meaning.cls)) ? '?' : null;
 }
 
 /**

@@ -39,10 +39,10 @@ export function inContainer(
   let after = numbers(slots.all.slice(at + 1));
   let count: number | null = null;
   // `bags of leaves x3`
-  const times = after[0] && after.length === 1 && tokens[tokens.indexOf(after[0]) - 1];
+  const times = after[0] && tokens[tokens.indexOf(after[0]) - 1];
   if (times && times.s === 'x' && after[0]!.n!.unit === null && before.length === 0) {
     count = after[0]!.n!.value;
-    after = [];
+    after = after.slice(1);
   }
   let fill: number | undefined;
   let size = false;
@@ -117,8 +117,9 @@ export function inContainer(
     if (count !== null && count < 1) {
       fill = count;
       count = null;
-    } else if (slots.get('full').some((one) => one.s === 'full') && weights.length > 0) fill = 1;
-    else return null;
+    } else if (weights.length > 0) fill = 1;
+    // `a full barrow of chips`: what it held was not weighed.
+    else if (weights.length > 0 || materials.length === 0) return null;
   }
   const material = materials[0] ?? defaultMaterial(container, context);
   const source = sourceOf(slots, scope);

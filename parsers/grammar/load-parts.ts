@@ -3,6 +3,7 @@ import { isMassUnit, isVolumeUnit, toKg, toLitres } from '#records';
 import { type Scope, tidy } from '../reading.ts';
 import { sense, type Tok } from '../tokens.ts';
 import { massOf, type WeighIn } from './loads.ts';
+import { isFood } from './own-words.ts';
 
 /** `…, 7.2 of it fruit`, `dont 8 de pain`: a part of the load told apart. */
 export function ofWhichIn(
@@ -13,22 +14,28 @@ export function ofWhichIn(
   // `…, 8 of fruit`: a smaller figure behind a comma with `of` and what it was.
   const comma = tokens.findLastIndex((tok) => tok.k === 'p' && tok.s === ',');
   const part = tokens[comma + 1];
-  const link = sense(tokens[comma + 2], 'prep');
+  // `…, 4 son de pan`, `…, 4 lb was bread`
+  const said = sense(tokens[comma + 2], 'be') !== undefined ? 1 : 0;
+  const link = sense(tokens[comma + 2 + said], 'prep');
+  const linked = link === 'of' || link === 'from';
   if (
     at < 0 &&
     comma > 1 &&
     part?.k === 'n' &&
-    (link === 'of' || link === 'from') &&
-    tokens.length - comma >= 4 &&
-    tokens.length - comma <= 5
+    (linked || said === 1 || part.n!.unit !== null) &&
+    tokens.length - comma >= 3 &&
+    tokens.length - comma <= 5 + said
   ) {
     const words = tokens
-      .slice(comma + 3)
+      .slice(comma + 2 + said + (linked ? 1 : 0))
       .filter((tok) => tok.k === 'w' && sense(tok, 'article') === undefined);
     const whole = tokens.slice(0, comma).findLast((tok) => tok.k === 'n');
     const plainWord =
       words.length === 1 &&
-      !['container', 'place', 'source', 'pilehead'].some((cls) => sense(words[0], cls) !== undefined);
+      // Without its `of` only food makes it a part: `…, 4 lb leaves` is a load of its own.
+      (linked && said === 0
+        ? !['container', 'place', 'source', 'pilehead'].some((cls) => sense(words[0], cls) !== undefined)
+        : isFood(words[0]) || (said === 1 && sense(words[0], 'material') !== undefined));
     const unit = massOf(part.n!, scope);
     if (
       plainWord &&

@@ -5,6 +5,7 @@ import { sense, type Tok } from '../tokens.ts';
 import { inContainer } from './in-container.ts';
 import { alternatives, contaminationIn, ofWhichIn } from './load-parts.ts';
 import { judged, leavesNumber, massOf, placeOf, sourceOf, strangers, type WeighIn } from './loads.ts';
+import { ownWordsIn } from './own-words.ts';
 
 const ACCEPTS = [
   'n',
@@ -40,7 +41,7 @@ export const weighIn: Reader = {
     if (ranges(all)) return null;
     const parted = ofWhichIn(all, scope);
     const marked = contaminationIn(alternatives(parted.rest));
-    const tokens = marked.rest;
+    const tokens = ownWordsIn(marked.rest, scope);
     const slots = take(tokens, ACCEPTS);
     if (!slots) return null;
     const containers = slots.get('container');

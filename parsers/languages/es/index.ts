@@ -1,6 +1,7 @@
 import type { Lexicon } from '../../lexicon.ts';
 import { doings } from './doings.ts';
 import { everyday } from './everyday.ts';
+import { foods } from './foods.ts';
 import { more } from './more.ts';
 import { ordinary } from './ordinary.ts';
 import { asking, talk } from './talk.ts';
@@ -8,7 +9,7 @@ import { things } from './things.ts';
 
 export const es: Lexicon = {
   language: 'es',
-  words: [things, doings, talk, asking, more, ordinary],
+  words: [things, doings, talk, asking, more, foods, ordinary],
   everyday,
   elisions: '',
   commaGroups: false,

@@ -1,5 +1,6 @@
 import type { Lexicon } from '../../lexicon.ts';
 import { doings } from './doings.ts';
+import { foods } from './foods.ts';
 import { more } from './more.ts';
 import { ordinary } from './ordinary.ts';
 import { asking, talk } from './talk.ts';
@@ -7,7 +8,7 @@ import { things } from './things.ts';
 
 export const fr: Lexicon = {
   language: 'fr',
-  words: [things, doings, talk, asking, more, ordinary],
+  words: [things, doings, talk, asking, more, foods, ordinary],
   elisions: 'l|d|j|n|s|c|m|t|qu|jusqu|lorsqu|puisqu|quelqu|quoiqu|z',
   commaGroups: false,
   sourceWords: {

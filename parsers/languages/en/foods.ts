@@ -1,0 +1,13 @@
+import type { Words } from '../../lexicon.ts';
+
+/** Food and garden things that come in by themselves, how they are described, and what does not belong in a load. */
+export const foods: Words = {
+  food: 'apples|apple|bananas|banana|banana peels|oranges|orange peels|orange peel|lemons|limes|pears|peaches|plums|grapes|cherries|berries|strawberries|melons|melon|watermelon|watermelons|cantaloupe|cantaloupes|pineapple|pineapples|mango|mangos|mangoes|avocado|avocados|avocado pits|papaya|papayas|pumpkins|pumpkin|squash|zucchini|cucumbers|cucumber|tomatoes|tomato|tomatos|peppers|eggplant|eggplants|potatoes|potato|potato peels|potato peelings|onions|onion|onion skins|onion peels|garlic|carrots|carrot|carrot peels|carrot tops|beets|turnips|radishes|lettuce|cabbage|cabbages|kale|spinach|chard|greens|broccoli|cauliflower|celery|corn|corn husks|corn cobs|corn stalks|husks|stalks|beans|peas|rice|pasta|bread|bagels|tortillas|dough|cereal|oatmeal|eggshells|egg shells|tea bags|teabags|tea leaves|rinds|melon rinds|watermelon rinds|fruit|fruits|veg|veggies|vegetables|salad|salad greens|produce|peels|veg peelings|vegetable peelings|apple pomace|pomace|apple cores|spent grain|spent grains|brewers grain|hops|seaweed|kelp|flowers|cut flowers|dead flowers|bouquets|tomato vines|vines|bean vines|tomato plants|pine needles|needles|twigs|branches|sticks|brush|sod|feathers|hair clippings|nut shells|nutshells|peanut shells|citrus|citrus peels|pits',
+  adj: 'old|stale|rotten|moldy|mouldy|spoiled|overripe|bruised|mushy|soggy|wet|dry|dried|cooked|raw|leftover|day old|big|large|small|little|heavy|light|blue|red|green|black|white|yellow|grey|gray|brown|orange|purple|pink|metal|plastic|wooden|new|other|extra|second|third|tall|short|round|square|last|next',
+  contaminant:
+    'forks|fork|spoons|spoon|knives|knife|cutlery|utensils|wrapper|wrappers|plastic|plastics|plastic bag|plastic bags|bags|glass|gloves|glove|stickers|sticker|straws|cans|can|bottle|bottles|foil|cups|cup|lids|lid|rubber bands|rubber band|twist ties|ties|string|styrofoam|diaper|diapers|nappies|batteries|metal|trash|garbage|rubbish|litter|candy wrappers|chip bags|sauce packets|packets|ketchup packets|tape|wire|staples|toys|a toy|napkin holders|film|cling film|saran wrap|packaging|cigarette butts|butts|dog poop|cat litter',
+  fullof: 'full of|filled with|full with|loaded with|packed with|full up with',
+  within:
+    'in it|inside it|inside|in there|mixed in|in them|in this one|in that one|stuck in it|thrown in|in the mix|all through it|throughout',
+  fill: 'in it|inside it|in there|in them|in this one|in that one|stuck in it|all through it',
+};
