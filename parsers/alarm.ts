@@ -24,6 +24,11 @@ export function isOnlyNamed(danger: Danger, found: readonly Found[], text: strin
   );
 }
 
+/** `smoke on 2`: behind such a word a bare number is a pile. */
+const isOn = (tok: Tok | undefined) =>
+  tok !== undefined &&
+  tok.senses.some((one) => one.cls === 'prep' && ['on', 'in', 'from', 'off'].includes(one.val));
+
 /** Danger enters first, whatever else was read from its words; its place is the one named beside it. */
 export function alarm(
   out: ParsedMessage,
@@ -35,6 +40,7 @@ export function alarm(
   heading: SaidDate | null,
 ): void {
   const isTold = dangers.some(({ what }) => what !== 'help');
+  const cried: { topic: string; record: { place?: string } }[] = [];
   for (const danger of dangers) {
     out.danger.push({ what: danger.what, topic: danger.topic });
     const [a, b] = [plainAt(message, danger.start), plainAt(message, danger.end)];
@@ -45,13 +51,22 @@ export function alarm(
     const near = from >= 0 ? tokens.slice(from, to) : [];
     const placeIn = (some: readonly Tok[]) =>
       some
-        .map((tok) => sense(tok, 'place') ?? (tok.n?.named ? sense(tok, 'place?') : undefined))
+        .map(
+          (tok, k) =>
+            sense(tok, 'place') ?? (tok.n?.named || isOn(some[k - 1]) ? sense(tok, 'place?') : undefined),
+        )
         .find((one) => one !== undefined && one !== 'ambient');
     // `turned B and her hand is stuck in the drum`: what stands on its own side of the joining word comes first.
     const joined = near.filter((tok) => ends.has(tok));
     const own = near.filter((tok) => joined.every((join) => (join.a < a ? tok.a > join.a : tok.a < join.a)));
     const place = placeIn(own) ?? placeIn(near);
     const record: FieldRecord = { kind: 'problem', topic: danger.topic, ...(place && { place }) };
+    // `is that smoke on 2?? yes smoke!!` is one: said again, it needs a place of its own to be another.
+    const same = cried.find(
+      (one) => one.topic === danger.topic && (!place || !one.record.place || one.record.place === place),
+    );
+    if (same && place) same.record.place = place;
+    if (!same && !(danger.what === 'help' && isTold)) cried.push({ topic: danger.topic, record: record as { place?: string } });
     for (let k = found.length - 1; k >= 0; k--) {
       const one = found[k]!;
       if (one.a < b && one.b > a) found.splice(k, 1);
@@ -61,7 +76,8 @@ export function alarm(
       if (unread[k]![0] < end && unread[k]![1] > start) unread.splice(k, 1);
     // `help, he is bleeding`: the cry is no second trouble.
     if (danger.what === 'help' && isTold) continue;
-    found.push({ item: { record }, a, b, at: a, rule: 'danger', date: heading, carried: heading !== null });
+    if (!same)
+      found.push({ item: { record }, a, b, at: a, rule: 'danger', date: heading, carried: heading !== null });
   }
   found.sort((x, y) => x.at - y.at);
 }
