@@ -66,7 +66,8 @@ export function alarm(
       (one) => one.topic === danger.topic && (!place || !one.record.place || one.record.place === place),
     );
     if (same && place) same.record.place = place;
-    if (!same && !(danger.what === 'help' && isTold)) cried.push({ topic: danger.topic, record: record as { place?: string } });
+    if (!same && !(danger.what === 'help' && isTold))
+      cried.push({ topic: danger.topic, record: record as { place?: string } });
     for (let k = found.length - 1; k >= 0; k--) {
       const one = found[k]!;
       if (one.a < b && one.b > a) found.splice(k, 1);

@@ -60,6 +60,8 @@ const CLOCK = /\d{1,2}(?::\d{2}(?::\d{2})?|h\d{2}(?!\d))(?![\d:])/y;
 const NUMBER = /\d+(?:[.,]\d+)*/y;
 const FRACTION = /(\d{1,3})\s?\/\s?(\d{1,3})(?![\d/])/y;
 const MIXED = /(\d{1,4})(?: |-| et | and | y )(\d)\s?\/\s?(\d{1,2})(?![\d/])/y;
+/** Parts that a thing is measured in: `15/16` is a fraction. */
+const SIXTEENTHS = new Set([16, 32, 64, 100]);
 const GLYPH = /(\d{0,4})\s?([½¼¾⅓⅔])/y;
 const WORD = /\p{L}+(?:'\p{L}+)*/uy;
 const FULLWIDTH = /[\uff21-\uff5a]/;
@@ -210,7 +212,8 @@ function scanNumber(
   }
   const fraction = at(FRACTION, text, i);
   // `55.5 / 57 / 53` is a list
-  const parted = fraction && Number(fraction[2]) > 12 && Number(fraction[1]) >= 20;
+  const parted =
+    fraction && Number(fraction[2]) > 12 && Number(fraction[1]) > 12 && !SIXTEENTHS.has(Number(fraction[2]));
   if (fraction && !parted && Number(fraction[2]) > 0) {
     const value = Number(fraction[1]) / Number(fraction[2]);
     push('n', i, i + fraction[0].length, num(value, { fraction: true, decimals: 1 }));
@@ -225,8 +228,12 @@ function scanNumber(
   }
   const chained = at(CODE, text, i);
   const listed = chained?.[0].split('/') ?? [];
-  // `141/138/144`: no day and no month is so high.
-  if (listed.length > 2 && listed.every((part) => /^\d{2,3}$/.test(part) && Number(part) > 31)) {
+  // `141/138/144`, `18/21/19/24`: no day and no month is so high, no date so long.
+  const noDate =
+    listed.length > 3 ||
+    listed.every((part) => Number(part) > 31) ||
+    listed.slice(0, 2).every((part) => Number(part) > 12);
+  if (listed.length > 2 && noDate && listed.every((part) => /^\d{2,3}$/.test(part))) {
     push('n', i, i + listed[0]!.length, num(Number(listed[0])));
     return i + listed[0]!.length;
   }

@@ -65,6 +65,8 @@ export function containersSaidAgain(tokens: readonly Tok[]): Tok[] {
       continue;
     }
     if (!counts(tok)) continue;
+    // `2 buckets 19 and 22 from the market stall`: the last of the weights, and where they all came from.
+    if (weighed && tok.k === 'n' && tok.n!.value > 4 && tokens[k + 1]?.k !== 'n') continue;
     const many = tok.k === 'n' && tok.n!.value > 1;
     out.push({
       ...container,

@@ -112,9 +112,10 @@ function readLength(scan: Scan, at: number): Length | null {
   return total;
 }
 
-function isWeekdaySafe(scan: Scan, at: number, { isRisky, entryWords }: NamedWeekday): boolean {
+function isWeekdaySafe(scan: Scan, at: number, { isRisky, isOwner, entryWords }: NamedWeekday): boolean {
   const { tokens, lexicon } = scan;
   const next = tokens[pastJoin(tokens, at + 1)];
+  if (isOwner) return isWord(next) && entryWords.has(next.text);
   const before = at > 0 && !tokens[at]!.opensLine ? tokens[at - 1] : undefined;
   const isAfterLead =
     isWord(before) &&

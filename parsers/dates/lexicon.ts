@@ -13,6 +13,8 @@ export type Phrases<T> = ReadonlyMap<
 type NamedDay = { readonly back: number; readonly isEvening: boolean };
 export type NamedWeekday = {
   readonly weekday: number;
+  /** `thursdays bucket`: only before what it belongs to. */
+  readonly isOwner?: boolean;
   readonly isShort: boolean;
   readonly isRisky: boolean;
   readonly entryWords: ReadonlySet<string>;
@@ -100,6 +102,9 @@ function build(languages: readonly string[]): DateLexicon {
     add(words.weekdays, false, false);
     add(words.shortWeekdays, true, false);
     add(words.riskyWeekdays, true, true);
+    words.ownerWeekdays?.forEach((word, weekday) => {
+      weekdays.set(word, { weekday, isShort: true, isRisky: true, isOwner: true, entryWords: own });
+    });
     words.months.forEach((list, i) => {
       for (const word of list)
         months.set(word, { month: i + 1, isRisky: months.get(word)?.isRisky ?? false });

@@ -19,6 +19,8 @@ export type DateWords = {
   /** seven lists, from Monday: abbreviations that are other words too */
   readonly riskyWeekdays: readonly (readonly string[])[];
   /** everyday words that another language has as a weekday: `mon`, `sam` */
+  /** What a weekday is called where something is its own: `thursdays bucket`. */
+  readonly ownerWeekdays?: readonly string[];
   readonly noWeekdays: readonly string[];
   /** words that may follow a risky abbreviation where it opens a line */
   readonly entryWords: readonly string[];

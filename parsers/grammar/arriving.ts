@@ -93,8 +93,7 @@ function reasonAt(
     let words = tokens.slice(k + 1);
     while (
       words[0] &&
-      (sense(words[0], 'because') !== undefined ||
-        words[0].senses.some((s) => s.cls === 'article' || s.cls === 'fill' || s.cls === 'be'))
+      (sense(words[0], 'because') !== undefined || words[0].senses.some((s) => EMPTY_WORDS.has(s.cls)))
     )
       words = words.slice(1);
     if (words.length === 0 || words.some((word) => sense(word, 'source') !== undefined)) continue;
@@ -106,6 +105,9 @@ function reasonAt(
   }
   return null;
 }
+
+/** `it was full of glass` tells no more than `glass`. */
+const EMPTY_WORDS = new Set(['article', 'fill', 'be', 'itis', 'was', 'fullof', 'there']);
 
 const SLOTS_4 = ['deliver', 'material', ...SIZES, 'place!', 'person', 'add', 'source'];
 

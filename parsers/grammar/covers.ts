@@ -5,6 +5,9 @@ import { sense, type Tok } from '../tokens.ts';
 import { forEachPlace, placed, WHOLE } from './care.ts';
 
 /** Something laid on a pile or taken off: `tarp on C`, `covered B with chips`, `uncovered D`. */
+const isFor = (tok: Tok | undefined) =>
+  tok?.senses.some((one) => one.cls === 'prep' && one.val === 'for') ?? false;
+
 export const cover: Reader = {
   rule: 'cover',
   on: ['cover', 'uncover', 'layer', 'material'],
@@ -88,6 +91,13 @@ export const cover: Reader = {
     // Two layers on two piles, or one off and one on, are two doings: not every layer on every pile.
     if (places.length > 1 && layers.length > 1) return null;
     if (places.length > 1 && off && slots.get('cover').length + slots.get('add').length > 0) return null;
+    // `covering for me monday`
+    if (
+      places.length === 0 &&
+      layers[0] === 'unspecified' &&
+      [scope.prevTok, scope.nextTok, ...tokens].some(isFor)
+    )
+      return null;
     if (places.some((place) => ['exit', 'ambient', 'floor', 'lift'].includes(place))) return null;
     return layers.flatMap((layer) =>
       forEachPlace(slots, scope, (pile) => ({ kind: 'cover', pile, layer, on: !off })),

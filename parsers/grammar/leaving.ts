@@ -48,6 +48,10 @@ export const removal: Reader = {
     const counted = ofContainer
       ? ({ ...slots, get: (cls: string) => (cls === 'container' ? [] : slots.get(cls)) } as Slots)
       : slots;
+    // `bac 62 avec des gants`: the container's weight, and what was in it
+    const first = (cls: string) => slots.all.findIndex((one) => one.cls === cls);
+    if (ofContainer && !verb && first('container') < first('n') && first('n') < first('material'))
+      return null;
     const amount = amountOf(counted, scope, true);
     if (!amount) return null;
     const places = placesOf(slots);
@@ -95,7 +99,10 @@ export const removal: Reader = {
 };
 
 /** `to the Miller farm`: where something went, in the writer's own words, at the end of a run. */
-function destination(tokens: readonly Tok[], scope: Scope): { to: string; rest: Tok[] } | null {
+export function destination(
+  tokens: readonly Tok[],
+  scope: Scope,
+): { to: string; rest: Tok[]; from: number } | null {
   for (let k = tokens.length - 2; k > 0; k--) {
     const prep = sense(tokens[k], 'prep');
     const verb = sense(tokens[k], 'remove') !== undefined && sense(tokens[k], 'toword') !== undefined;
@@ -144,9 +151,18 @@ function destination(tokens: readonly Tok[], scope: Scope): { to: string; rest: 
     return {
       to: sliceOfTokens(scope.message, words),
       rest: [...tokens.slice(0, verb ? k + 1 : k), ...tokens.slice(until)],
+      from: tokens[k + 1]!.a,
     };
   }
   return null;
+}
+
+/** `screened 2, 7 barrows`: a bare number right behind its word that can name a pile does. */
+function bareBehind(slots: Slots, cls: string): Tok | undefined {
+  const at = slots.all.findIndex((one) => one.cls === cls);
+  const next = slots.all.slice(at + 1).find((one) => one.cls !== 'fill');
+  const tok = next?.cls === 'n' ? next.tok : undefined;
+  return tok && sense(tok, 'place?') !== undefined && tok.n!.unit === null ? tok : undefined;
 }
 
 export const screening: Reader = {
@@ -155,13 +171,16 @@ export const screening: Reader = {
   read(tokens, scope) {
     const slots = take(tokens, SLOTS_3);
     if (!slots || scope.asked || slots.get('screen').length === 0) return null;
-    const places = placesOf(slots);
+    const spoken = bareBehind(slots, 'screen');
+    const places = spoken ? [...placesOf(slots), sense(spoken, 'place?')!] : placesOf(slots);
     if (places.length > 1 || places.some((place) => !isHeap(place))) return null;
     const materials = slots.get('material').map((tok) => sense(tok, 'material')!);
     if (materials.some((m) => !LEAVES.includes(m) || m === 'residue' || m === 'leachate')) return null;
     // Amounts go with the nearest of the two words behind or before them.
     const parts: { of: 'fines' | 'overs'; slots: Slots }[] = [];
-    const items = slots.all.filter((one) => ['n', 'container', 'fines', 'material'].includes(one.cls));
+    const items = slots.all.filter(
+      (one) => ['n', 'container', 'fines', 'material'].includes(one.cls) && one.tok !== spoken,
+    );
     let group: { cls: string; tok: Tok }[] = [];
     const groups: { label: 'fines' | 'overs' | null; items: { cls: string; tok: Tok }[] }[] = [];
     for (const one of items) {

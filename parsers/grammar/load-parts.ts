@@ -104,10 +104,12 @@ export function contaminationIn(tokens: readonly Tok[]): {
   found: boolean;
   only?: 0 | 1;
 } {
+  const dirt = dirtIn(tokens);
   const at = tokens.findIndex(
     (tok, k) =>
       k > 0 &&
-      (sense(tok, 'contaminated') !== undefined ||
+      (k === dirt ||
+        sense(tok, 'contaminated') !== undefined ||
         sense(tok, 'material') === 'residue' ||
         sense(tok, 'topic') === 'contamination'),
   );
@@ -169,5 +171,24 @@ export function contaminationIn(tokens: readonly Tok[]): {
   }
   return { rest: head, found: true };
 }
+
+/** Where what does not belong in a load begins: `…, forks and wrappers in it`, `… with straws`; -1 where nothing does. */
+function dirtIn(tokens: readonly Tok[]): number {
+  const isDirt = (tok: Tok | undefined) => tok !== undefined && sense(tok, 'contaminant') !== undefined;
+  const dull = (tok: Tok | undefined) =>
+    tok !== undefined && (isDirt(tok) || DULL.some((cls) => sense(tok, cls) !== undefined));
+  let first = tokens.findIndex(isDirt);
+  if (first < 1) return -1;
+  const brought = tokens[first - 1]!.senses.some(
+    (one) => (one.cls === 'prep' && one.val === 'with') || one.cls === 'fullof' || one.cls === 'strength',
+  );
+  let last = first;
+  while (dull(tokens[last + 1]) && sense(tokens[last + 1], 'within') === undefined) last++;
+  if (!brought && sense(tokens[last + 1], 'within') === undefined) return -1;
+  while (first > 1 && dull(tokens[first - 1]) && tokens[first - 1]!.k === 'w') first--;
+  return first;
+}
+
+const DULL = ['and', 'fill', 'article', 'strength', 'adj', 'fullof', 'prep'];
 
 const GATED = ['neg', 'intent', 'cond', 'ask', 'hearsay'];

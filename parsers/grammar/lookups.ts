@@ -1,6 +1,7 @@
 // What is looked up: an entry, what may go in, what happened since, room, where a pile came from.
 import { placesOf, type Reader, take } from '../reading.ts';
 import type { SaidDate } from '../said-dates.ts';
+import { type Plain, sliceOf } from '../text.ts';
 import { sense, type Tok } from '../tokens.ts';
 import { ask, asks, beside } from './asking.ts';
 
@@ -61,9 +62,20 @@ export const accepts: Reader = {
     const named = words.length === 1 ? sense(words[0], 'material') : undefined;
     // What is pulled out as dirt is asked about by its own name: `plastic cutlery`, not "residue".
     const material = named === 'residue' ? undefined : named;
-    return ask({ request: 'accepts', what: material ?? words.map((tok) => tok.s).join(' ') });
+    return ask({ request: 'accepts', what: material ?? spoken(scope.message, tokens, words) });
   },
 };
+
+/** The thing asked about in the writer's own words, with the small ones inside it: `cáscara de naranja`. */
+function spoken(message: Plain, tokens: readonly Tok[], words: readonly Tok[]): string {
+  const [from, to] = [tokens.indexOf(words[0]!), tokens.indexOf(words.at(-1)!)];
+  const whole = tokens
+    .slice(from, to + 1)
+    .every((tok) => words.includes(tok) || sense(tok, 'prep') !== undefined);
+  return whole
+    ? sliceOf(message, words[0]!.a, words.at(-1)!.b).toLowerCase()
+    : words.map((tok) => sliceOf(message, tok.a, tok.b).toLowerCase()).join(' ');
+}
 
 /** What happened since a day; room for more; where a pile came from; what a source may be told. */
 export const lookups: Reader = {

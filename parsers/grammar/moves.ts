@@ -1,10 +1,22 @@
 import type { FieldRecord } from '#records';
-import { bare, isKnown, isPrep, placesOf, type Reader, type Slots, take } from '../reading.ts';
-import { sense } from '../tokens.ts';
+import {
+  bare,
+  type Item,
+  isKnown,
+  isPrep,
+  placesOf,
+  type Reader,
+  type Scope,
+  type Slots,
+  take,
+} from '../reading.ts';
+import { sliceOf } from '../text.ts';
+import { sense, type Tok } from '../tokens.ts';
 import { strangePlace } from '../warmth.ts';
 import { amountOf, plainAmount } from './amounts.ts';
 import { behind, isHeap, SIZES } from './between.ts';
 import { forEachPlace } from './care.ts';
+import { destination } from './leaving.ts';
 
 /** From pile to pile: `3 barrows from C onto B`, `moved 200 kg from A to B`. */
 export const transfer: Reader = {
@@ -57,11 +69,25 @@ const EVENTS = [
   ['relocated', 'moved'],
 ] as const;
 
+/** `moved pile 4 to the back fence`: to somewhere that is no place of the site, in the writer's own words. */
+function movedAway(tokens: readonly Tok[], scope: Scope): Item[] | null {
+  if (scope.asked || !tokens.some((tok) => sense(tok, 'shifted') !== undefined)) return null;
+  const tail = destination(tokens, scope);
+  const slots = tail && take(tail.rest, ['shifted', 'place', 'be', 'all']);
+  const pile = slots && placesOf(slots).length === 1 ? placesOf(slots)[0]! : null;
+  if (!tail || !pile || !isHeap(pile)) return null;
+  const to = sliceOf(scope.message, tail.from, tokens.at(-1)!.b);
+  const record: FieldRecord = { kind: 'pile', pile, event: 'moved', to };
+  return isKnown(pile, scope.context) ? [{ record }] : [{ doubt: strangePlace(record, pile, scope.context) }];
+}
+
 /** What became of a pile: started, full, finished, ready, emptied, joined, split, moved. */
 export const pileEvent: Reader = {
   rule: 'pile',
   on: ['start', 'full', 'finish', 'ready', 'empty', 'join', 'split', 'move', 'relocated'],
   read(tokens, scope) {
+    const away = movedAway(tokens, scope);
+    if (away) return away;
     const slots = take(tokens, SLOTS_2);
     if (!slots || scope.asked) return null;
     const found = EVENTS.filter(([cls]) => slots.get(cls).length > 0);

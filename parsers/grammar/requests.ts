@@ -79,7 +79,7 @@ export const plannedMix: Reader = {
 /** Status and history of a place, or of all. */
 export const placeRequest: Reader = {
   rule: 'request place',
-  on: ['req', 'about', 'turn', 'turnname', 'ready', 'water', 'cover', 'need', 'screen', 'place'],
+  on: ['req', 'about', 'turn', 'turnname', 'ready', 'water', 'cover', 'layer', 'need', 'screen', 'place'],
   read(tokens, scope) {
     for (const name of ['history', 'status'] as const) {
       const own = tokens.filter((tok) => asks(tok, name));
@@ -136,6 +136,9 @@ const ABOUT = [
   'cover',
   'material',
   'uncover',
+  'layer',
+  'add',
+  'remove',
   'deep',
   'point',
   'there',

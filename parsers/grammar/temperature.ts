@@ -95,6 +95,7 @@ function piecesOf(slots: Slots, scope: Scope): Piece[] | null {
     slots.get('many').length > 0 ||
     slots.get('pilehead').length > 0;
   let counted = false;
+  let depthUnit: Num['unit'] = null;
   for (let k = 0; k < slots.all.length; k++) {
     const { cls, tok } = slots.all[k]!;
     if (cls === 'place') pieces.push({ kind: 'place', place: sense(tok, 'place') ?? sense(tok, 'place?')! });
@@ -123,13 +124,28 @@ function piecesOf(slots: Slots, scope: Scope): Piece[] | null {
         Number.isInteger(n.value) &&
         n.value >= 1 &&
         n.value <= 20 &&
-        slots.all[k + 2]?.cls === 'n'
+        slots.all[k + 2]?.cls === 'n' &&
+        // `1: 118 2: 137` where no pile is named are the piles themselves
+        !(sense(tok, 'place?') !== undefined && !pieces.some((p) => p.kind === 'place' || p.kind === 'point'))
       ) {
         pieces.push({ kind: 'point', point: String(n.value) });
         continue;
       }
       // A number that names a pile, where a figure of its own follows: `1 138, 2 141`, `la 1 138`.
       const place = sense(tok, 'place?');
+      // `131 at 12 inches, 148 at 24`: the next depth is in the unit of the first.
+      const linked = pieces.at(-1)?.kind === 'link' ? 1 : 0;
+      if (
+        depthUnit &&
+        n.unit === null &&
+        pieces.at(-1 - linked)?.kind === 'figure' &&
+        previous?.tok.senses.some((one) => one.cls === 'prep' && one.val === 'at')
+      ) {
+        if (linked) pieces.pop();
+        pieces.push({ kind: 'depth', cm: tidy(toCm(n.value, depthUnit as 'cm')) });
+        continue;
+      }
+      if (isDepth(n)) depthUnit = n.unit;
       if (place && n.unit === null && asPlace(slots, k)) pieces.push({ kind: 'place', place });
       else if (isDepth(n)) pieces.push({ kind: 'depth', cm: tidy(toCm(n.value, n.unit as 'cm')) });
       // A bare number that names a pile is no reading of another: `piles 1 2 3 at …`.
@@ -319,6 +335,8 @@ function one(
       if (!(group.points.length === 1 && group.nums.length > 1)) return null;
       return null;
     }
+    // `148 … 24`: two figures of one place that are worlds apart are no list of its points.
+    if (group.nums.length > 1 && group.points.length === 0 && worldsApart(group.nums)) return null;
     const nums = group.nums.map((n) =>
       said && (n.unit === null || n.unit === 'deg') ? { ...n, unit: said } : n,
     );
@@ -339,6 +357,12 @@ function one(
   }
   return items;
 }
+
+/** Whether of several figures for one place the least is not a third of the most. */
+const worldsApart = (nums: readonly Num[]) => {
+  const values = nums.map((n) => n.value);
+  return Math.min(...values) > 0 && Math.min(...values) * 3 < Math.max(...values);
+};
 
 /** `all 4 piles 60`, `both piles at 65`: every active pile where the number of them fits. */
 function everyPile(

@@ -33,6 +33,9 @@ const ACCEPTS = [
   'plus',
 ];
 
+/** `gave pile 2 five gallons of water` */
+const WATERED = [...ACCEPTS, 'gave'];
+
 /** Material going in, weighed or by volume: `cart 66.5`, `3 carts 61 58 70`, `chips 12`, `2 barrows of leaves`. */
 export const weighIn: Reader = {
   rule: 'weigh-in',
@@ -42,7 +45,8 @@ export const weighIn: Reader = {
     const parted = ofWhichIn(all, scope);
     const marked = contaminationIn(alternatives(parted.rest));
     const tokens = ownWordsIn(marked.rest, scope);
-    const slots = take(tokens, ACCEPTS);
+    const watered = tokens.some((tok) => sense(tok, 'material') === 'water');
+    const slots = take(tokens, watered ? WATERED : ACCEPTS);
     if (!slots) return null;
     const containers = slots.get('container');
     const materials = materialsOf(slots);
@@ -141,6 +145,8 @@ function loose(
   const nums = before.length > 0 ? before : after;
   if (nums.length === 0 || before.length > 1) return null;
   const material = materials[0]!;
+  // `water 2` is asked of somebody; water is measured out.
+  if (material === 'water' && nums.every((n) => n.unit === null)) return null;
   if (before.length === 1 && before[0]!.unit === null) return null;
   if (nums.some((n) => isVolumeUnit(n.unit)) && nums.some((n) => !isVolumeUnit(n.unit))) return null;
   const items: Item[] = [];

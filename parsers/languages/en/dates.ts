@@ -103,6 +103,7 @@ export const datesEn: DateWords = {
   ],
   shortWeekdays: [[], ['tue', 'tues'], ['wed', 'weds'], ['thu', 'thur', 'thurs'], ['fri'], [], []],
   riskyWeekdays: [['mon'], [], [], [], [], ['sat'], ['sun']],
+  ownerWeekdays: ['mondays', 'tuesdays', 'wednesdays', 'thursdays', 'fridays', 'saturdays', 'sundays'],
   noWeekdays: ['sam', 'dim', 'dom', 'mar', 'mer', 'vie', 'ven', 'jeu'],
   entryWords:
     'cart carts bucket buckets bin bins bag bags barrel barrels barrow barrows tote totes pile piles bay bays drum turned added emptied covered moved screened sifted probed logged weighed took dumped tipped unloaded chips wood sawdust leaves cardboard grounds coffee grass straw manure food scraps kitchen school cafe exit ambient temp temps reading readings B C D E two three four five six no night afternoon evening lb kg swept cleaned washed watered received delivered rejected sold gave'

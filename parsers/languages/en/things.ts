@@ -67,7 +67,7 @@ export const things: Words = {
     'tarp|tarps|tarpaulin|tarpaulins|plastic sheet|plastic sheeting|poly sheet|blue tarp|silage cover',
   'layer:unspecified': 'cover|covers|lid|blanket|cap',
   'feel:dry':
-    'dry|too dry|very dry|bone dry|dusty|parched|dried out|pretty dry|a bit dry|bit dry|crumbly|way too dry|dry as a bone|drying out|on the dry side|kinda dry|fairly dry|dryish|really dry|so dry|super dry|gone dry',
+    'dry|too dry|very dry|bone dry|dusty|parched|dried out|pretty dry|a bit dry|bit dry|crumbly|way too dry|dry as a bone|drying out|on the dry side|kinda dry|fairly dry|dryish|really dry|so dry|super dry|gone dry|crumbled apart|crumbled right apart|crumbles apart|fell right apart|crumbled to dust|crumbled in my hand|turned to dust|powdery',
   'feel:right':
     'just right|about right|feels right|perfect|moist|damp|good moisture|a drop or two|drop or two|couple of drops|a couple of drops|one drop|two drops|couple drops|wrung out sponge|wrung sponge|like a wrung out sponge|moisture good|moisture ok|moisture fine|nicely moist|nice and moist|1 drop|2 drops|few drops|a few drops|spot on|moisture right|1 or 2 drops|a drop|one or two drops|nice moisture',
   'feel:wet':
