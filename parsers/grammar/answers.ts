@@ -31,6 +31,8 @@ export function answerIn(message: Plain, tokens: readonly Tok[], context: ReadCo
   const told = tokens.filter((tok) => !isSoft(tok) && tok.s !== '.' && tok.s !== '!');
   if (!question || told.length === 0 || told.length > 6) return null;
   if (told.some((tok) => tok.s === '\n' || tok.s === '?')) return null;
+  // What takes something back speaks of the last thing said, whatever was asked: `annule`.
+  if (told.some((tok) => tok.senses.some((one) => one.cls === 'req' && one.val === 'undo'))) return null;
   const to = (value: string): Item[] => [{ request: { request: 'answer', to: value } as Request }];
   const typed = sliceOfTokens(message, told).trim();
   if (question.about === 'doubt') {

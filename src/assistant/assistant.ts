@@ -233,6 +233,11 @@ export function makeAssistant(parts: {
     manner: Manner,
   ): NewEntry {
     const { happenedAt } = more;
+    // A line that takes the place of another keeps what was there as evidence.
+    const kept =
+      record.kind === 'void'
+        ? []
+        : (more.voids ?? []).flatMap((number) => book.picturesOf(incoming.site, number));
     return {
       happenedAt,
       localDate: localDateOf(happenedAt, manner.timeZone),
@@ -243,7 +248,7 @@ export function makeAssistant(parts: {
       assumed: more.assumed ?? [],
       held: more.held ?? null,
       voids: more.voids ?? [],
-      pictures: incoming.pictures,
+      pictures: [...kept, ...incoming.pictures.filter((file) => !kept.includes(file))],
     };
   }
 

@@ -59,6 +59,10 @@ export function decide(draft: Draft, parsed: ParsedMessage, context: ReadContext
     rememberLast(draft, numbers);
     offerUndo(draft, numbers);
   }
+  rememberSaid(
+    draft,
+    draft.entries.slice(before).filter((entry) => entry.record.kind !== 'void'),
+  );
   askWhatNumber(draft, parsed, context);
   rememberWhy(draft);
 }
@@ -104,7 +108,16 @@ export function offerUndo(draft: Draft, entries: number[]): void {
 }
 
 export function rememberLast(draft: Draft, entries: number[]): void {
-  if (draft.person) draft.book.setMemo(draft.siteId, `last:${draft.person.id}`, { at: draft.now, entries });
+  if (!draft.person) return;
+  draft.book.setMemo(draft.siteId, `last:${draft.person.id}`, { at: draft.now, entries });
+  draft.book.setMemo(draft.siteId, `said:${draft.person.id}`, { at: draft.now, entries });
+}
+
+/** All that a message made, held lines too: `undo` takes back the last thing said, whether it counted or not. */
+function rememberSaid(draft: Draft, entries: readonly Entry[]): void {
+  if (!draft.person || entries.length === 0) return;
+  const numbers = entries.map((entry) => entry.number);
+  draft.book.setMemo(draft.siteId, `said:${draft.person.id}`, { at: draft.now, entries: numbers });
 }
 
 /** Rule 16: a bare number that answers nothing is asked about, and stored nowhere. */

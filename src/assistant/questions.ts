@@ -12,15 +12,20 @@ export type Asked = (
 type Kept = Asked & { message?: string; person: number | null };
 
 export type Question = NonNullable<BookContext['openQuestion']>;
-type Open = { question: Question; own: boolean };
+type Open = { question: Question; own: boolean; replied: boolean; minutes: number };
 
 /** After this long a bare number no longer answers a question that was asked before it. */
 const ANSWERABLE_MIN = 12 * 60;
 const REMEMBERED = 12;
 /** No answer to a question is longer; what is gets read once, not once a question. */
 const LONGEST_ANSWER = 60;
-/** Said of whatever was asked last, these fit any question: they never reach past the sender's own. */
-const FITS_ANY = ['yes', 'no', 'first', 'second', 'third'];
+/**
+ * Words of any talk, which fit any question. They answer the sender's own for an hour, and what somebody else was
+ * asked only right away; a reply to the question always does.
+ */
+const FITS_ANY = ['yes', 'no', 'drop', 'first', 'second', 'third'];
+const OWN_WORD_MIN = 60;
+const OTHERS_WORD_MIN = 10;
 
 const keyOf = (draft: Draft): string => `questions:${draft.incoming.chat}`;
 
@@ -58,16 +63,21 @@ export function forget(draft: Draft, answered: Question | { about: 'doubt'; entr
  */
 export function openQuestion(draft: Draft, context: ReadContext): Question | null {
   const open = openQuestions(draft);
-  if (open.length < 2 || draft.incoming.text.trim().length > LONGEST_ANSWER) return open[0]?.question ?? null;
+  if (open.length === 0 || draft.incoming.text.trim().length > LONGEST_ANSWER) return null;
   const hasOwn = open.some(({ own }) => own);
-  const fitting = open.find(({ question, own }, nth) => {
-    const to = answerTo(draft, context, question);
-    if (to === null || !fits(question, to)) return false;
-    if (own || nth === 0) return true;
-    // Of two people's numbers nobody can tell whose empty weight it is, or whose "yes".
-    return !FITS_ANY.includes(to) && (!hasOwn || question.about === 'doubt');
+  const fitting = open.find((one, nth) => {
+    const to = answerTo(draft, context, one.question);
+    if (to === null || !fits(one.question, to)) return false;
+    if (one.replied) return true;
+    if (FITS_ANY.includes(to))
+      return one.own ? one.minutes <= OWN_WORD_MIN : nth === 0 && one.minutes <= OTHERS_WORD_MIN;
+    // Of two people's numbers nobody can tell whose empty weight it is.
+    return one.own || !hasOwn || one.question.about === 'doubt';
   });
-  return (fitting ?? open[0])!.question;
+  if (fitting) return fitting.question;
+  // What settles nothing is asked again, where it can only have been meant so.
+  const [first] = open;
+  return first!.replied || (first!.own && first!.minutes <= OTHERS_WORD_MIN) ? first!.question : null;
 }
 
 /** Whether the sender, or else anybody, has been asked something that is no doubt about a line since. */
@@ -113,20 +123,21 @@ function openQuestions(draft: Draft): Open[] {
   const replied = repliedDoubt(draft);
   if (replied) {
     const question = questionOf(draft, replied);
-    return question ? [{ question, own: true }] : [];
+    return question ? [{ question, own: true, replied: true, minutes: 0 }] : [];
   }
   const person = draft.person?.id ?? null;
-  const isRecent = ({ at }: Asked): boolean =>
-    Date.parse(draft.now) - Date.parse(at) <= ANSWERABLE_MIN * 60_000;
   const all = askedHere(draft)
-    .filter(isRecent)
+    .filter(({ at }) => minutesSince(draft, at) <= ANSWERABLE_MIN)
     .reverse()
     .flatMap((kept): Open[] => {
       const question = questionOf(draft, kept);
-      return question ? [{ question, own: person !== null && kept.person === person }] : [];
+      const own = person !== null && kept.person === person;
+      return question ? [{ question, own, replied: false, minutes: minutesSince(draft, kept.at) }] : [];
     });
   return [...all.filter(({ own }) => own), ...all.filter(({ own }) => !own)];
 }
+
+const minutesSince = (draft: Draft, at: string): number => (Date.parse(draft.now) - Date.parse(at)) / 60_000;
 
 function questionOf(draft: Draft, asked: Asked): Question | null {
   if (asked.about === 'ambient') return { about: 'ambient' };

@@ -1,7 +1,7 @@
 import { answeredTwins, openDoubts } from './doubts-here.ts';
 import type { Draft } from './draft.ts';
 import type { Choice, ChoiceAct, OutgoingRow } from './ports.ts';
-import { asksForMore } from './questions.ts';
+import { asksForMore, repliedEntries } from './questions.ts';
 import { type Say, say } from './say.ts';
 
 /** After this long a typed answer no longer belongs to the buttons that were offered. */
@@ -26,8 +26,12 @@ export function rememberOffered(draft: Draft, rows: readonly OutgoingRow[]): voi
 export function typedChoice(draft: Draft, labelsOf: (say: Say) => string[]): ChoiceAct | null {
   const said = fold(draft.incoming.text);
   if (said === '' || said.length > 60) return null;
+  // A message that answers another one speaks of that alone.
+  if (draft.incoming.replyTo) return ofOpenDoubt(draft, said, labelsOf, 'replied');
+  const own = ofOpenDoubt(draft, said, labelsOf, 'own');
+  // What was asked of the sender, or of anybody since, comes before a doubt of somebody else's that the number fits.
+  if (own || (isNumber(said) && asksForMore(draft))) return own;
   return (
-    ofOpenDoubt(draft, said, labelsOf, 'own') ??
     ofLastReply(draft, said) ??
     ofOpenDoubt(draft, said, labelsOf, 'all') ??
     ofAnsweredTwin(draft, said, labelsOf)
@@ -46,18 +50,16 @@ function ofOpenDoubt(
   draft: Draft,
   said: string,
   labelsOf: (say: Say) => string[],
-  whose: 'own' | 'all',
+  whose: 'own' | 'replied' | 'all',
 ): ChoiceAct | null {
-  // A message that answers another one speaks of that; a question asked since then is answered first.
-  if (draft.incoming.replyTo) return null;
-  if (asksForMore(draft)) return null;
-  const isNumber = /^-?\d+(?:\.\d+)?$/.test(said);
+  const replied = whose === 'replied' ? repliedEntries(draft) : [];
   for (const { line, words, own } of openDoubts(draft)) {
-    if ((!isNumber && !words) || (whose === 'own' && !own)) continue;
+    if (whose === 'replied' ? !replied.includes(line.entry) : !isNumber(said) && !words) continue;
+    if (whose === 'own' && !own) continue;
     const fitting = line.doubt.choices.flatMap(({ say: name }, choice) => {
       if (EVERYDAY.includes(name)) return [];
       const labels = labelsOf(say('button-choice', { choice: { term: name, of: 'choice' } })).map(fold);
-      const fits = isNumber ? labels.includes(said) : labels.some((label) => isSaidOf(label, said));
+      const fits = isNumber(said) ? labels.includes(said) : labels.some((label) => isSaidOf(label, said));
       return fits ? [choice] : [];
     });
     if (fitting.length === 1) return { do: 'answer', entry: line.entry, choice: fitting[0]! };
@@ -67,7 +69,6 @@ function ofOpenDoubt(
 
 /** The second of two people to say `same` hears that it was answered, rather than logging their last cart once more. */
 function ofAnsweredTwin(draft: Draft, said: string, labelsOf: (say: Say) => string[]): ChoiceAct | null {
-  if (draft.incoming.replyTo) return null;
   for (const { number, held } of answeredTwins(draft)) {
     const choice = held!.choices.findIndex(({ say: name }) =>
       labelsOf(say('button-choice', { choice: { term: name, of: 'choice' } }))
@@ -81,6 +82,8 @@ function ofAnsweredTwin(draft: Draft, said: string, labelsOf: (say: Say) => stri
 
 /** Words that mean something of their own in a chat: they answer only what was asked last. */
 const EVERYDAY: readonly string[] = ['yes', 'no', 'today'];
+
+const isNumber = (said: string): boolean => /^-?\d+(?:\.\d+)?$/.test(said);
 
 const ARTICLE = /^(?:the|a|an|le|la|les|un|une|el|los|las) /;
 

@@ -6,6 +6,8 @@ import { type Say, say } from './say.ts';
 
 /** How long somebody with a link and no account can take back their own. */
 const GUEST_UNDO_MS = 3_600_000;
+/** After a day, `undo` alone no longer means what was said then. */
+const RECENT_MS = 86_400_000;
 
 /** Takes lines back, each once, by their author or a coordinator. */
 export function undo(draft: Draft, numbers: readonly number[]): void {
@@ -72,6 +74,18 @@ function standingNumber(draft: Draft, number: number): number {
   }
 }
 
+/** What the sender's last message made and nobody has taken back, held lines too. */
+function lastSaid(draft: Draft): number[] | null {
+  if (!draft.person) return null;
+  const said = draft.book.memo<{ at: string; entries: number[] }>(draft.siteId, `said:${draft.person.id}`);
+  if (!said || Date.parse(draft.now) - Date.parse(said.at) > RECENT_MS) return null;
+  const standing = said.entries.filter((number) => {
+    const entry = draft.book.entry(draft.siteId, number);
+    return entry !== null && entry.voidedBy === null;
+  });
+  return standing.length > 0 ? standing : null;
+}
+
 /** `undo` with no number takes back what the answered message made, else the sender's last; `undo 3` the last three lines of theirs. */
 export function undoLast(draft: Draft, count: number): void {
   if (count === 1) {
@@ -83,9 +97,9 @@ export function undoLast(draft: Draft, count: number): void {
       );
       return;
     }
-    const last = lastOfSender(draft);
+    const last = lastSaid(draft) ?? lastOfSender(draft)?.entries;
     if (last) {
-      undo(draft, last.entries);
+      undo(draft, last);
       return;
     }
   }

@@ -47,7 +47,7 @@ describe('start', { timeout: 180_000 }, () => {
       const db = join(folder, 'book.db');
       const { code, out, err } = await run(['start', '--db', db], 'cart 61.2 kg\nexport json\nexport json\n');
       expect({ code, err }).toEqual({ code: 0, err: '' });
-      const saved = [...out.matchAll(/^  File: (.+)$/gm)].map(([, path]) => path!);
+      const saved = [...out.matchAll(/^ {2}File: (.+)$/gm)].map(([, path]) => path!);
       expect(new Set(saved).size).toBe(2);
       for (const path of saved) {
         expect(path.startsWith(join(folder, 'papers'))).toBe(true);

@@ -61,7 +61,11 @@ export const people = (world: World, push: (news: News) => Update | null) => {
     from: User | null,
     parts: Partial<Message>,
     options: SayOptions = {},
-  ): Message => deliver({ ...base(chat, from, options), ...parts } as Message);
+  ): Message => {
+    // Whoever writes to the bot has opened a chat with it, whatever it was that they sent.
+    if (chat.type === 'private') world.started.add(chat.id);
+    return deliver({ ...base(chat, from, options), ...parts } as Message);
+  };
   const member = (chat: Chat, user: User, status: Member['status'], more: Partial<Member> = {}): void => {
     const all = world.members.get(chat.id) ?? new Map<number, Member>();
     all.set(user.id, { user, status, ...more });
@@ -123,8 +127,7 @@ export const people = (world: World, push: (news: News) => Update | null) => {
     makeAdmin: (chat: Chat, user: User): void => member(chat, user, 'administrator'),
 
     say: (chat: Chat, from: User, text: string, options: SayOptions = {}): Message => {
-      if (chat.type === 'private') world.started.add(chat.id);
-      else if (!world.members.get(chat.id)?.has(from.id)) member(chat, from, 'member');
+      if (chat.type !== 'private' && !world.members.get(chat.id)?.has(from.id)) member(chat, from, 'member');
       return posted(chat, from, { text, entities: commandEntities(text) } as Partial<Message>, options);
     },
     edit: (message: Message, text: string, date = new Date()): Message => {

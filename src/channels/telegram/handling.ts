@@ -86,7 +86,13 @@ export const makeHandler = (parts: Parts) => {
   const take = (one: Message, site: number): void => {
     const { command, forAnother } = readCommand(textOf(one), parts.me().username);
     if (forAnother) return;
-    const incoming = incomingOf(one, site, { me: parts.me(), book, receivedAt: parts.now().toISOString() });
+    const read = incomingOf(one, site, { me: parts.me(), book, receivedAt: parts.now().toISOString() });
+    albums.finishBefore(read, read.edit === null ? one.media_group_id : undefined);
+    const { replyTo } = read;
+    const incoming: Incoming =
+      replyTo && 'message' in replyTo
+        ? { ...read, replyTo: { message: albums.headOf(read.chat, replyTo.message) } }
+        : read;
     if (isWordless(one)) {
       cannotRead(incoming);
       return;
@@ -247,7 +253,7 @@ export const makeHandler = (parts: Parts) => {
     const row = found ? book.outgoing(Number(found[1])) : null;
     if (!found || !row || row.channel !== CHANNEL || !mayPress(row.site, row.chat, chat, row.private)) return;
     const person = book.person(row.site, CHANNEL, user, nameOf(query.from));
-    parts.deliver({
+    const incoming: Incoming = {
       site: row.site,
       channel: CHANNEL,
       chat,
@@ -267,7 +273,9 @@ export const makeHandler = (parts: Parts) => {
       pictures: [],
       replyTo: { outgoing: row.id },
       choose: { outgoing: row.id, index: Number(found[2]) },
-    });
+    };
+    albums.finishBefore(incoming, undefined);
+    parts.deliver(incoming);
   };
 
   /** A button counts where its reply went: in that chat, in the chat it became, or in a coordinator's own. */

@@ -179,6 +179,38 @@ test('a caption is read, an album is one message with all its pictures, and its 
   expect(received).toHaveLength(4);
 });
 
+test('what somebody sends after their album finds it in the book, and so does an answer to any of its pictures', async () => {
+  const { server, group, ana, ben, quiet, received } = await crew({ channel: { albumWaitMs: 60_000 } });
+  const album = (id: string, caption: string) => {
+    const first = server.photo(group, ben, { album: id, caption });
+    return [first, server.photo(group, ben, { album: id })] as const;
+  };
+  const [first, second] = album('x1', 'cart 58');
+  server.say(group, ana, 'hello');
+  await quiet();
+  expect(received.map(({ text }) => text)).toEqual(['hello']);
+  server.say(server.direct(ben), ben, 'undo');
+  await quiet();
+  const [later] = album('x2', 'cart 41');
+  server.edit(later, 'cart 42');
+  album('x3', 'cart 43');
+  const [, other] = album('x4', 'cart 44');
+  server.say(group, ana, 'thanks', { replyTo: other });
+  server.say(group, ana, 'was 56', { replyTo: second });
+  await quiet();
+  expect(received.slice(1).map(({ text, pictures }) => [text, pictures.length])).toEqual([
+    ['cart 58', 2],
+    ['undo', 0],
+    ['cart 41', 2],
+    ['cart 42', 1],
+    ['cart 43', 2],
+    ['cart 44', 2],
+    ['thanks', 0],
+    ['was 56', 0],
+  ]);
+  expect(received.at(-1)?.replyTo).toEqual({ message: String(first.message_id) });
+});
+
 test('an album whose end was not waited for is in the book, and handed on at the next start', async () => {
   const { server, book, group, ben, telegram, start, received } = await crew({
     channel: { albumWaitMs: 60_000 },

@@ -1,0 +1,109 @@
+import { describe, expect, test } from 'vitest';
+import { HOSPITAL, startScenario } from './harness.ts';
+
+const SITE = {
+  ...HOSPITAL,
+  containers: { ...HOSPITAL.containers, cart: { tareKg: 15.5, litres: 240, holds: 'food-scraps' } },
+};
+const crewOf = () => {
+  const crew = startScenario(SITE);
+  crew.say('good morning', { from: 'Rosa', coordinator: true });
+  return crew;
+};
+const voidedBy = (crew: ReturnType<typeof crewOf>) => crew.lines().map((line) => line.voidedBy);
+
+describe('"undo" takes back the last thing that its sender said', () => {
+  test.each(['undo', 'annule', 'deshacer'])(
+    '%s: a line that waits for an answer before one that counts',
+    (word) => {
+      const crew = crewOf();
+      crew.say('cart 40');
+      crew.say('cart 665');
+      crew.say(word);
+      expect(voidedBy(crew)).toEqual([null, 3, null]);
+      crew.say(word);
+      expect(voidedBy(crew)).toEqual([4, 3, null, null]);
+    },
+  );
+
+  test.each(['undo', 'annule', 'deshacer'])('%s: and never answers what somebody else was asked', (word) => {
+    const crew = crewOf();
+    crew.say('cart 61', { from: 'Ivo' });
+    crew.say('cart 61', { from: 'Ben' });
+    crew.say('cart 46', { from: 'Ivo' });
+    crew.say(word, { from: 'Ivo' });
+    expect(voidedBy(crew)).toEqual([null, null, 4, null]);
+  });
+});
+
+describe('words of any talk', () => {
+  const held = () => {
+    const crew = crewOf();
+    crew.say('cart 665', { from: 'Ana', id: 'a' });
+    return crew;
+  };
+  test('answer somebody else’s question right away, and not later', () => {
+    expect(held().say('nope', { from: 'Ben' }).entries).toEqual([2]);
+    expect(held().say('nope', { from: 'Ben', at: '2026-11-24T08:30' })).toMatchObject({
+      replies: [],
+      entries: [],
+    });
+  });
+
+  test('answer one’s own for an hour, and as a reply at any time', () => {
+    expect(held().say('nope', { from: 'Ana', at: '2026-11-24T08:50' }).entries).toEqual([2]);
+    expect(held().say('nope', { from: 'Ana', at: '2026-11-24T11:00' }).entries).toEqual([]);
+    expect(held().say('nope', { from: 'Ben', at: '2026-11-25T11:00', replyTo: 'a' }).entries).toEqual([2]);
+  });
+
+  test('a number as it stands on a button settles it at any time', () => {
+    expect(held().say('66.5', { from: 'Ben', at: '2026-11-25T11:00' }).entries).toEqual([2]);
+  });
+});
+
+describe('a doubt of one’s own that a number fits', () => {
+  test('comes before the air that was asked for since', () => {
+    const crew = crewOf();
+    crew.say('cart 440');
+    expect(crew.ask('B 51')).toContain('How warm is the air?');
+    crew.say('44');
+    expect(crew.lines().at(-1)).toMatchObject({ netKg: 28.5 });
+  });
+
+  test('of two with the same buttons the one that is replied to', () => {
+    const crew = crewOf();
+    crew.say('cart 665', { from: 'Ana', id: 'a' });
+    crew.say('cart 665', { from: 'Ben', at: '2026-11-24T11:00' });
+    crew.say('66.5', { from: 'Luz', at: '2026-11-24T11:01', replyTo: 'a' });
+    expect(voidedBy(crew)).toEqual([3, null, null]);
+  });
+});
+
+test('a line put right, or settled, keeps the pictures of the one before', () => {
+  const crew = crewOf();
+  const photo = (text: string, message: string, more = {}) =>
+    crew.assistant.receive({
+      site: crew.site,
+      channel: 'replay',
+      chat: 'group',
+      thread: null,
+      message,
+      edit: null,
+      sentAt: '2026-11-24T09:00:00.000Z',
+      receivedAt: '2026-11-24T09:00:00.000Z',
+      sender: { id: 'Ana', name: 'Ana', coordinator: false, language: null },
+      private: false,
+      text,
+      pictures: [],
+      replyTo: null,
+      choose: null,
+      ...more,
+    });
+  photo('cart 61', 'p1', { pictures: ['one', 'two'] });
+  photo('58', 'p2', { replyTo: { message: 'p1' } });
+  photo('cart 665', 'p3', { pictures: ['three'] });
+  photo('66.5', 'p4');
+  photo('undo', 'p5');
+  const kept = [1, 2, 3, 4, 5].map((number) => crew.book.picturesOf(crew.site, number));
+  expect(kept).toEqual([['one', 'two'], ['one', 'two'], ['three'], ['three'], []]);
+});
