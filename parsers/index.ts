@@ -3,5 +3,6 @@
 export type { BookContext, ReadContext } from './context.ts';
 export { languageOf } from './language-of.ts';
 export { readMessage } from './pipeline.ts';
+export { doubtAbout } from './plausible-record.ts';
 export { contextForSite } from './site-context.ts';
 export { isComplaint, isJam, smellOf } from './trouble-words.ts';

@@ -13,7 +13,7 @@ type Temperature = Extract<FieldRecord, { kind: 'temperature' }>;
 const POSSIBLE = { pile: [-30, 85], ambient: [-50, 50] } as const;
 
 const rangeOf = (place: string) => (place === 'ambient' ? POSSIBLE.ambient : POSSIBLE.pile);
-const possible = (place: string, celsius: number) =>
+export const possible = (place: string, celsius: number) =>
   celsius >= rangeOf(place)[0] && celsius <= rangeOf(place)[1];
 const isHeap = (place: string) => /^(pile|bay|drum)\b/.test(place);
 

@@ -161,6 +161,7 @@ function asJson(given: Given): Exported {
   out.write(`${json(head).slice(0, -1)},"lines":[`);
   let lines = 0;
   for (const entry of linesInSpan(given)) {
+    // A line of the book is a line of the file, so that one of any length can be read back piece by piece.
     out.write(`${lines > 0 ? ',' : ''}\n${json(keptLine(entry, given))}`);
     lines += 1;
   }

@@ -3,8 +3,8 @@
 export { type Backup, backupInto, backupsIn, isBackupDue } from './backups.ts';
 export { type Exported, exportBook, SHEET_ORDER } from './export.ts';
 export { addKept, addLines, countNew, undoImport } from './import/import.ts';
-export { FILE_FAULTS, readFile } from './import/read-file.ts';
-export { type LineIn, readTable } from './import/read-table.ts';
+export { beginsAsKept, FILE_FAULTS, readFile, readKeptLines } from './import/read-file.ts';
+export { type LineIn, readTable, type TableFor } from './import/read-table.ts';
 export type { KeptLine } from './kept-line.ts';
 export { type ReportFacts, reportFacts } from './report/facts.ts';
 export { writeReport } from './report/report.ts';

@@ -4,6 +4,7 @@ import * as xlsx from '@e965/xlsx';
 import { zipSync } from 'fflate';
 import { describe, expect, test } from 'vitest';
 import { openBook } from '#logbook';
+import { run } from '../commands/running.ts';
 import { folder, now } from '../logbook/samples.ts';
 import { asked, talked } from './kit.ts';
 
@@ -54,9 +55,12 @@ describe('an old log', () => {
     expect(code).toBe(0);
     expect(out).toContain('column "Date": date, dmy');
     expect(out).toContain('column "Gross (lb)": gross weight, lb, decimal comma');
-    expect(out).toContain('column "Notes": note');
+    expect(out).toContain('column "Notes": note: a line of its own');
+    expect(out).toContain('2025-01-13 to 2025-01-14: weigh-in 2, note 1');
     expect(out).toContain('? row 4: "Gross (lb)": "about 60" is no number');
-    expect(out).toContain('? row 5: total of "Gross (lb)": states 1400, its lines come to 1392.5');
+    expect(out).toContain(
+      '? row 5: total of "Gross (lb)" for 2025-01: states 1400, its lines come to 1392.5',
+    );
     expect(out).toContain('? row 6: "30.02.2025" is no date');
     expect(out).toContain('nothing was changed');
     expect(linesOf(db)).toHaveLength(1);
@@ -66,7 +70,7 @@ describe('an old log', () => {
     const { db, file } = yard();
     const log = file('log.csv', LOG);
     const first = await asked('import', log, '--db', db, '--write');
-    expect(first.out).toContain('import 1: 2 lines added');
+    expect(first.out).toContain('import 1: 3 lines added');
     expect(added(db, 1)).toMatchObject([
       {
         localDate: '2025-01-13',
@@ -76,18 +80,19 @@ describe('an old log', () => {
         tareKg: 34 * 0.45359237,
         basis: 'gross',
       },
+      { localDate: '2025-01-13', kind: 'note', text: 'ok' },
       { localDate: '2025-01-14', source: 'west kitchen', kg: 1250 * 0.45359237 },
     ]);
     expect(linesOf(db)[1]).toMatchObject({ assumed: ['imported'], person: null });
     expect((await asked('import', log, '--db', db, '--write')).out).toContain('nothing new');
-    expect((await asked('import', '--undo', '1', '--db', db)).out).toContain('2 lines taken back');
+    expect((await asked('import', '--undo', '1', '--db', db)).out).toContain('3 lines taken back');
     expect(
       linesOf(db)
         .filter(({ voidedBy }) => voidedBy !== null)
         .map(({ number }) => number),
-    ).toEqual([2, 3]);
+    ).toEqual([2, 3, 4]);
     expect(await asked('import', '--undo', '1', '--db', db)).toMatchObject({ code: 2 });
-    expect((await asked('import', log, '--db', db, '--write')).out).toContain('import 2: 2 lines added');
+    expect((await asked('import', log, '--db', db, '--write')).out).toContain('import 2: 3 lines added');
     expect((await asked('verify', '--db', db)).code).toBe(0);
   });
 
@@ -155,14 +160,115 @@ describe('an old log', () => {
     const text =
       '12 May 2026\ncart 61.5 from east kitchen\nturned B\n13 May 2026\ncart 665\nB 41 43 39\nblorp zzyx\n';
     const { out } = await asked('import', file('typed.txt', text), '--db', db, '--write');
-    expect(out).toContain('"cart 665": too-heavy');
+    expect(out).toContain('? line 5: "cart 665": too-heavy');
+    expect(out).toContain('? line 7: "blorp zzyx": not understood');
     expect(added(db, 1)).toMatchObject([
       { localDate: '2026-05-12', kind: 'weigh-in', kg: 61.5 },
       { localDate: '2026-05-12', kind: 'turning', pile: 'pile B' },
       { localDate: '2026-05-13', kind: 'temperature', celsius: [41, 43, 39] },
     ]);
   });
+
+  test('pasted on standard input; none of a text of years is lost', { timeout: 240_000 }, async () => {
+    const { db } = yard();
+    const days = Array.from({ length: 365 }, (_, i) =>
+      new Date(Date.UTC(2025, 0, 1 + i)).toISOString().slice(0, 10),
+    );
+    const text = days
+      .map(
+        (day, i) =>
+          `${day}\ncart ${40 + (i % 20)}.5 from east kitchen\nchips 12, 2 buckets of coffee grounds`,
+      )
+      .join('\n');
+    expect(text.length).toBeGreaterThan(20_000);
+    const { code, out, err } = await run(['import', '-', '--db', db], text);
+    expect({ code, err }).toEqual({ code: 0, err: '' });
+    expect(out).toContain('1095 lines read, 1095 of them new, 0 doubts');
+    expect(out).toContain('2025-01-01 to 2025-12-31: weigh-in 1095');
+  });
+
+  test('a row of totals is no entry; a sum or month that states something else is said', async () => {
+    const { db, file } = yard();
+    const log = [
+      'Date,Source,Net kg,Comment',
+      'January 2025,,90,',
+      '2025-01-13,east kitchen,40,total weight of two',
+      '2025-01-14,east kitchen,50,',
+      'Total,,90,',
+      '2025-02-13,east kitchen,30,',
+      ',February total,35,',
+      '2025-03-01,east kitchen,20,',
+      'Subtotal,,20,',
+      'Grand total,,140,',
+      'TOTAL,,150,',
+    ].join('\n');
+    const { out } = await asked('import', file('log.csv', log), '--db', db, '--write');
+    expect(out.match(/\? row .*/g)).toEqual([
+      '? row 7: total of "Net kg" for 2025-02: states 35, its lines come to 30',
+      '? row 11: total of "Net kg": states 150, its lines come to 140',
+    ]);
+    expect(added(db, 1).map((line) => ('kg' in line ? line.kg : Object(line).text))).toEqual([
+      40,
+      'total weight of two',
+      50,
+      30,
+      20,
+    ]);
+  });
+
+  test('a row that cannot be true is a doubt, as it would be in the chat', async () => {
+    const { db, file } = yard();
+    const log = [
+      'Date,Time,Source,Container,Gross kg,Pile,Temp C',
+      '2025-01-13,7:15,East Kitchen,Cart 5,61.5,,',
+      '2025-01-13,,East Kitchen,carts,665,,',
+      '2025-01-13,,East Kitchen,bin,-3,,',
+      '2025-01-13,,,,,B,96',
+      '2025-01-13,,,,,B,56',
+      '2099-01-13,,Greenhouse,cart,60,,',
+    ].join('\n');
+    const { out } = await asked('import', file('log.csv', log), '--db', db, '--write');
+    expect(out.match(/\? row .*/g)).toEqual([
+      '? row 3: "665": too heavy for that, left out',
+      '? row 4: "-3": a value that cannot be, left out',
+      '? row 5: no pile or air is that warm or cold, left out',
+      '? row 7: 2099-01-13 is still to come: left out',
+    ]);
+    expect(added(db, 1)).toMatchObject([
+      { container: 'cart', label: '5', source: 'east kitchen', kg: 61.5 },
+      { kind: 'temperature', place: 'pile B', celsius: [56] },
+    ]);
+    // 07:15 in Moncton, four hours behind in winter; noon where no hour is said.
+    expect(
+      linesOf(db)
+        .slice(1)
+        .map(({ happenedAt }) => happenedAt),
+    ).toEqual(['2025-01-13T11:15:00.000Z', '2025-01-13T16:00:00.000Z']);
+  });
 });
+
+/** Bytes that do not shrink a thousandfold. */
+const noise = (length: number): Uint8Array => {
+  const bytes = new Uint8Array(length);
+  let state = 7;
+  for (let i = 0; i < length; i += 16) {
+    state = (state * 1_664_525 + 1_013_904_223) >>> 0;
+    bytes[i] = state >>> 24;
+  }
+  return bytes;
+};
+
+/** A zip whose directory and heads say that what is in it is small. */
+function lying(zip: Uint8Array): Uint8Array {
+  const bytes = zip.slice();
+  const view = new DataView(bytes.buffer);
+  for (let at = 0; at + 4 < bytes.length; at++) {
+    const sign = view.getUint32(at, true);
+    if (sign === 0x04034b50) view.setUint32(at + 22, 100, true);
+    if (sign === 0x02014b50) view.setUint32(at + 24, 100, true);
+  }
+  return bytes;
+}
 
 test.each(['xlsx', 'csv', 'json'])(
   'an export as %s comes back entry for entry, and twice is the same as once',
@@ -176,6 +282,8 @@ test.each(['xlsx', 'csv', 'json'])(
       ['2026-06-02T10:05', 'strong smell at pile B'],
       ['2026-06-03T10:05', 'smell gone'],
       ['2026-06-03T11:00', 'note: =1+1, "so"'],
+      ['2026-06-03T11:30', "note: '=2+2"],
+      ['2026-06-03T11:40', "'=3+3"],
       ['2026-06-03T12:00', 'empty cart 16'],
     ]);
     const out = join(dir, format === 'csv' ? 'out.zip' : `out.${format}`);
@@ -192,7 +300,7 @@ test.each(['xlsx', 'csv', 'json'])(
   },
 );
 
-test('each kind of bad file is one sentence, code 2, and changes nothing', async () => {
+test('each kind of bad file is one sentence, code 2, and changes nothing', { timeout: 180_000 }, async () => {
   const { db, file } = yard();
   const bomb = zipSync({ 'xl/workbook.xml': new Uint8Array(30 * 2 ** 20) }, { level: 9 });
   const bad: [string, Uint8Array | string, RegExp][] = [
@@ -201,6 +309,23 @@ test('each kind of bad file is one sentence, code 2, and changes nothing', async
     ['picture.png', new Uint8Array([0x89, 0x50, 0x4e, 0x47, 0, 1, 2, 0xff]), /no spreadsheet/],
     ['large.csv', new Uint8Array(51 * 2 ** 20), /larger than 50 MB/],
     ['bomb.xlsx', bomb, /unpacks to far more/],
+    [
+      'lying.xlsx',
+      lying(zipSync({ 'xl/workbook.xml': new Uint8Array(30 * 2 ** 20) }, { level: 9 })),
+      /unpacks to far more/,
+    ],
+    [
+      'wide.xlsx',
+      zipSync({ 'xl/workbook.xml': noise(130 * 2 ** 20) }, { level: 1 }),
+      /too large to be read whole/,
+    ],
+    [
+      'two-rows.csv',
+      'Date,East kitchen,,Cafeteria,\n,Gross kg,Tare kg,Gross kg,Tare kg\n2025-01-13,61,15,60,15\n',
+      /a head stands over several/,
+    ],
+    ['twice.csv', 'Date,Gross kg,Gross kg\n2025-01-13,61,15\n', /two columns are the same/],
+    ['sealed.zip', new Uint8Array([0x50, 0x4b, 3, 4, 20, 0, 1, 0, 8, 0]), /password/],
     ['locked.xlsx', new Uint8Array([0xd0, 0xcf, 0x11, 0xe0, 0xa1, 0xb1, 0x1a, 0xe1]), /password/],
     [
       'latin.csv',
@@ -210,6 +335,7 @@ test('each kind of bad file is one sentence, code 2, and changes nothing', async
     ['broken.xlsx', zipSync({ 'xl/workbook.xml': new TextEncoder().encode('<no') }), /damaged|no row names/],
     ['other.zip', zipSync({ 'a.txt': new TextEncoder().encode('hello') }), /no spreadsheet/],
     ['headless.csv', 'a,b\nc,d\ne,f\n', /no row names/],
+    ['cut.json', '{"format":"heaphand log book","version":1,"lines":[\n', /does not fit/],
     ['changed.json', '{"format":"heaphand log book","lines":[{"line":1}]}', /does not fit/],
   ];
   const before = readFileSync(db);

@@ -60,7 +60,7 @@ export function dateOrderOf(cells: readonly CellIn[]): DateOrderIn {
   return seen.size === 2 ? 'mixed' : ([...seen][0] ?? null);
 }
 
-const MONTHS: Record<string, number> = {};
+export const MONTHS: Record<string, number> = {};
 for (const [i, names] of [
   'jan janv january janvier enero ene',
   'feb fev fevr february fevrier febrero',
@@ -107,4 +107,14 @@ function made(year: number, month: number, day: number): DateIn {
   const date = `${String(year).padStart(4, '0')}-${String(month).padStart(2, '0')}-${String(day).padStart(2, '0')}`;
   const ms = Date.parse(`${date}T00:00:00Z`);
   return !Number.isNaN(ms) && new Date(ms).toISOString().slice(0, 10) === date ? { date } : 'impossible';
+}
+
+/** A clock time: `7:15`, `07h15`, `7:15 pm`; null where there is none. */
+export function clockIn(cell: CellIn): string | null {
+  if (typeof cell !== 'string') return null;
+  const match = /^\s*(\d{1,2})\s*[:h.]\s*(\d{2})(?::\d{2})?\s*([ap])?\.?m?\.?\s*$/i.exec(cell);
+  if (!match) return null;
+  const half = match[3]?.toLowerCase();
+  const hour = half ? (Number(match[1]) % 12) + (half === 'p' ? 12 : 0) : Number(match[1]);
+  return hour < 24 && Number(match[2]) < 60 ? `${String(hour).padStart(2, '0')}:${match[2]}` : null;
 }

@@ -1,9 +1,22 @@
 import type { Site } from '#records';
+import { MONTHS } from './cells-in.ts';
 import type { CellIn } from './read-file.ts';
 
 /** What a column is taken for. `wide` columns hold a number for the one thing that their head names. */
 export type Meaning =
-  | { is: 'date' | 'source' | 'material' | 'container' | 'count' | 'place' | 'depth' | 'note' | 'unused' }
+  | {
+      is:
+        | 'date'
+        | 'time'
+        | 'source'
+        | 'material'
+        | 'container'
+        | 'count'
+        | 'place'
+        | 'depth'
+        | 'note'
+        | 'unused';
+    }
   | { is: 'weight'; basis: 'gross' | 'net' | 'tare'; unit: 'kg' | 'lb' | null }
   | { is: 'volume'; unit: 'L' | 'gal' | 'm3' | null }
   | { is: 'temperature'; unit: 'C' | 'F' | null }
@@ -22,6 +35,7 @@ const plain = (text: string): string =>
 
 const HEADS: [words: RegExp, is: Exclude<Meaning['is'], 'wide-weight' | 'wide-temperature'>][] = [
   [/^(date|day|jour|fecha|dia)\b/, 'date'],
+  [/^(time|clock|heure|hora)\b/, 'time'],
   [/\b(depth|profondeur|profundidad)\b/, 'depth'],
   [/\b(temp|temps|temperature|temperatura|grados|degres)\b/, 'temperature'],
   [/\b(gross|brut|bruto|net|neto|tare|tara|weight|poids|peso|kg|lbs?|mass)\b/, 'weight'],
@@ -88,8 +102,62 @@ function meaningOf(head: string, site: Site): Meaning {
   return { is: found };
 }
 
+const CONTAINERS: [RegExp, string][] = [
+  [/\b(cart|bin|tote|bac|chariot|carro|contenedor)s?\b/, 'cart'],
+  [/\b(bucket|seau|cubo|balde|cubeta)[sx]?\b/, 'bucket'],
+  [/\b(bag|sac|bolsa)s?\b/, 'bag'],
+  [/\b(barrel|tonneau|fut|barril)(s|x|es)?\b/, 'barrel'],
+  [/\b(barrow|wheelbarrow|brouette|carretilla)s?\b/, 'barrow'],
+];
+
+/** `Cart`, `bac 5`: the container in the site's spelling, and its own number; a word nobody knows stays as it is. */
+export function containerIn(text: string, site: Site): { container: string; label: string | null } {
+  const own = Object.keys(site.containers).find((each) => plain(each) === plain(text));
+  const label = /\s#?(\d{1,2})$/.exec(text)?.[1] ?? null;
+  if (own && !label) return { container: own, label: null };
+  const known = CONTAINERS.find(([words]) => words.test(plain(text)))?.[1];
+  return known ? { container: known, label } : { container: text, label: null };
+}
+
+/** A source as the site spells it; another in the words of the file. */
+export const sourceIn = (text: string, site: Site): string =>
+  site.sources.find((each) => plain(each) === plain(text)) ?? text;
+
+/** The month that a cell names: `June`, `juin 2025`, `total enero`. */
+export function monthIn(text: string): { month: number; year: number | null } | null {
+  for (const word of plain(text).split(/[^a-z0-9]+/)) {
+    const month = /^[a-z]/.test(word) ? MONTHS[word] : undefined;
+    if (month) return { month, year: Number(/\b(?:19|20)\d{2}\b/.exec(text)?.[0]) || null };
+  }
+  return null;
+}
+
+/**
+ * Whether the heads leave open what a column is: two of one meaning, or a second row of heads under the first, as
+ * merged cells make them.
+ */
+function unclearHeads(columns: readonly ColumnIn[], under: readonly CellIn[], site: Site): boolean {
+  const seen = new Set<string>();
+  for (const { head, index, meaning } of columns) {
+    const twice = index > 0 && head !== '' && columns[index - 1]?.head === head;
+    if (twice && meaningOf(head, site).is !== 'unused') return true;
+    if (!['date', 'weight', 'volume', 'source', 'wide-weight', 'count'].includes(meaning.is)) continue;
+    const { unit: _, ...what } = meaning as Meaning & { unit?: unknown };
+    const key = JSON.stringify(what);
+    if (seen.has(key)) return true;
+    seen.add(key);
+  }
+  const filled = under.filter((cell) => cell !== null && cell !== '');
+  const words = filled.filter((cell) => typeof cell === 'string' && !/\d/.test(cell)) as string[];
+  const named = words.filter((word) => !['unused', 'note'].includes(meaningOf(word, site).is));
+  return words.length === filled.length && named.length >= 2;
+}
+
 /** The row that names the columns: the first of the top rows with a date and something measured. */
-export function headRow(rows: readonly CellIn[][], site: Site): { row: number; columns: ColumnIn[] } | null {
+export function headRow(
+  rows: readonly CellIn[][],
+  site: Site,
+): { row: number; columns: ColumnIn[] } | 'unclear' | null {
   for (const [row, cells] of rows.slice(0, 20).entries()) {
     // A merged head repeats itself in each column that it spans: it names them all and so none.
     const columns = cells.map((cell, index): ColumnIn => {
@@ -99,7 +167,8 @@ export function headRow(rows: readonly CellIn[][], site: Site): { row: number; c
     });
     const is = new Set(columns.map(({ meaning }) => meaning.is));
     const measured = ['weight', 'volume', 'temperature', 'wide-weight', 'wide-temperature'] as const;
-    if (is.has('date') && measured.some((each) => is.has(each))) return { row, columns };
+    if (!is.has('date') || !measured.some((each) => is.has(each))) continue;
+    return unclearHeads(columns, rows[row + 1] ?? [], site) ? 'unclear' : { row, columns };
   }
   return null;
 }

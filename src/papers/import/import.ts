@@ -47,6 +47,10 @@ export const countNew = (
   lines: readonly { localDate: string; record: Record<string, unknown> }[],
 ): number => sorted(book, siteId, lines).filter(({ known }) => known === null).length;
 
+/** Noon where an old log says the day alone. */
+const momentOf = (localDate: string, record: { when?: string | null }): string =>
+  record.when && record.when.length > 10 ? record.when.slice(0, 16) : `${localDate}T12:00`;
+
 type How = { name: string; now: string };
 export type ImportDone = { id: number | null; added: number; known: number; left: number };
 
@@ -58,8 +62,7 @@ export const addLines = (book: OpenedBook, siteId: number, lines: readonly LineI
     const fresh = all.filter(({ known }) => known === null).map(({ line }) => line);
     const entries = fresh.map(
       ({ localDate, record, typed }): NewEntry => ({
-        // Noon: an old log says the day alone.
-        happenedAt: instantOf(`${localDate}T12:00`, zone),
+        happenedAt: instantOf(momentOf(localDate, record), zone),
         localDate,
         receivedAt: how.now,
         person: null,

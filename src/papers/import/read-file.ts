@@ -1,6 +1,6 @@
 import { parse } from 'csv-parse/sync';
 import exceljs from 'exceljs';
-import { unzipSync } from 'fflate';
+import { Unzip, UnzipInflate, unzipSync } from 'fflate';
 import { plainText } from '../cells.ts';
 import { KEPT_FORMAT, KEPT_SHEET, KeptLine } from '../kept-line.ts';
 import { fileOfSheet } from '../sinks.ts';
@@ -13,6 +13,8 @@ export type Table = { name: string; rows: CellIn[][] };
 export const FILE_FAULTS = {
   empty: 'the file is empty',
   'too-large': 'the file is larger than 50 MB: split it by year',
+  'workbook-too-large':
+    'the workbook is too large to be read whole: split it by year, or save its sheets as CSV (an export of ours: as JSON)',
   'unpacks-too-large': 'the file unpacks to far more than it should: nothing of it was opened',
   protected: 'the file is protected by a password or is an old .xls: save it without one as .xlsx or CSV',
   encoding: 'the text is not UTF-8: save it as CSV UTF-8',
@@ -30,6 +32,8 @@ export type FileRead =
 
 const MOST_BYTES = 50 * 2 ** 20;
 const MOST_UNPACKED = 400 * 2 ** 20;
+/** A workbook is whole in memory while it is read, at many times the size of its text. */
+const MOST_WORKBOOK = 120 * 2 ** 20;
 const MOST_RATIO = 200;
 
 const bad = (fault: FileFault): FileRead => ({ is: 'bad', fault });
@@ -39,7 +43,9 @@ const startsWith = (bytes: Uint8Array, head: number[]): boolean => head.every((b
 export async function readFile(bytes: Uint8Array): Promise<FileRead> {
   if (bytes.length === 0) return bad('empty');
   if (bytes.length > MOST_BYTES) return bad('too-large');
-  if (startsWith(bytes, [0x50, 0x4b, 0x03, 0x04])) return readZip(bytes);
+  // The first flag of a file in a zip says that it is encrypted.
+  if (startsWith(bytes, [0x50, 0x4b, 0x03, 0x04]))
+    return (bytes[6]! & 1) === 1 ? bad('protected') : readZip(bytes);
   if (startsWith(bytes, [0xd0, 0xcf, 0x11, 0xe0])) return bad('protected');
   const text = textOf(bytes);
   if (text === null) return bad(bytes.includes(0) ? 'not-a-table' : 'encoding');
@@ -75,13 +81,19 @@ async function readZip(bytes: Uint8Array): Promise<FileRead> {
   }
   if (unpacked > MOST_UNPACKED || (unpacked > 2 ** 20 && unpacked > bytes.length * MOST_RATIO))
     return bad('unpacks-too-large');
+  const really = unpackedWithin(bytes, unpacked);
+  if (really === 'damaged') return bad('damaged');
+  if (really === 'more') return bad('unpacks-too-large');
   const kept = fileOfSheet(KEPT_SHEET);
   if (names.includes(kept)) {
     const text = textOf(unzipSync(bytes, { filter: ({ name }) => name === kept })[kept]!);
     if (text === null) return bad('encoding');
-    return keptFrom(parse(text, { relax_column_count: true }) as string[][]);
+    return keptFrom(
+      (parse(text, { relax_column_count: true }) as string[][]).map((row) => row.map(plainText)),
+    );
   }
   if (!names.includes('xl/workbook.xml')) return bad('not-a-table');
+  if (really > MOST_WORKBOOK) return bad('workbook-too-large');
   const book = new exceljs.Workbook();
   try {
     await book.xlsx.load(bytes.slice().buffer as never);
@@ -89,11 +101,37 @@ async function readZip(bytes: Uint8Array): Promise<FileRead> {
     return bad('damaged');
   }
   const shiftMs = uncountedFrom1904(bytes, book);
-  const own = book.getWorksheet(KEPT_SHEET);
-  if (own)
-    return keptFrom(rowsOf(own, 0).map((row) => row.map((cell) => (cell === null ? '' : String(cell)))));
+  // More lines than a sheet has rows stand in several: `Book lines`, `Book lines (2)`.
+  const own = book.worksheets.filter(({ name }) => name === KEPT_SHEET || name.startsWith(`${KEPT_SHEET} (`));
+  if (own.length > 0) {
+    const rows = own.flatMap((sheet, i) => rowsOf(sheet, 0).slice(i === 0 ? 0 : 1));
+    return keptFrom(rows.map((row) => row.map((cell) => (cell === null ? '' : String(cell)))));
+  }
   const tables = book.worksheets.map((sheet) => ({ name: sheet.name, rows: rowsOf(sheet, shiftMs) }));
   return tables.some(({ rows }) => rows.length > 0) ? { is: 'tables', tables } : bad('empty');
+}
+
+const PIECE = 1 << 16;
+
+/** How much a zip really unpacks to, piece by piece; one that its directory belies is left as soon as that shows. */
+function unpackedWithin(bytes: Uint8Array, most: number): number | 'more' | 'damaged' {
+  let total = 0;
+  let failed = false;
+  const unzip = new Unzip((file) => {
+    file.ondata = (error, piece) => {
+      if (error) failed = true;
+      else total += piece.length;
+    };
+    file.start();
+  });
+  unzip.register(UnzipInflate);
+  try {
+    for (let at = 0; at < bytes.length && !failed && total <= most; at += PIECE)
+      unzip.push(bytes.subarray(at, at + PIECE), at + PIECE >= bytes.length);
+  } catch {
+    return 'damaged';
+  }
+  return failed ? 'damaged' : total > most ? 'more' : total;
 }
 
 /**
@@ -153,7 +191,7 @@ function keptFrom(rows: string[][]): FileRead {
   try {
     const lines = body.map((row) => {
       const [line, happenedAt, localDate, receivedAt, by, record, typed, assumed, held, voidedBy, pictures] =
-        at.map((i) => plainText(row[i] ?? ''));
+        at.map((i) => row[i] ?? '');
       return KeptLine.parse({
         line: Number(line),
         happenedAt,
@@ -172,6 +210,29 @@ function keptFrom(rows: string[][]): FileRead {
   } catch {
     return bad('no-lines');
   }
+}
+
+/** Whether a file on disk begins as our own JSON does: such a one may have any length. */
+export const beginsAsKept = (head: string): boolean =>
+  head.trimStart().startsWith(`{"format":${JSON.stringify(KEPT_FORMAT)}`);
+
+/** Our own JSON line by line, as it was written: a line of the book is a line of the file. */
+export async function readKeptLines(lines: AsyncIterable<string>): Promise<FileRead> {
+  const kept: KeptLine[] = [];
+  let ended = false;
+  let first = true;
+  try {
+    for await (const line of lines) {
+      if (first) {
+        first = false;
+        if (!line.endsWith('"lines":[')) return bad('no-lines');
+      } else if (line === ']}') ended = true;
+      else if (line.trim() !== '') kept.push(KeptLine.parse(JSON.parse(line.replace(/,$/, ''))));
+    }
+  } catch {
+    return bad('no-lines');
+  }
+  return ended ? { is: 'kept', lines: kept } : bad('no-lines');
 }
 
 function readKeptJson(text: string): FileRead {

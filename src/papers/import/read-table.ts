@@ -1,6 +1,15 @@
 import { BookRecord, type Site, toCelsius, toCm, toKg, toLitres } from '#records';
-import { dateIn, dateOrderOf, decimalOf, type NumberIn, numberIn } from './cells-in.ts';
-import { type ColumnIn, headRow, type Meaning, materialIn, placeIn } from './columns.ts';
+import { clockIn, dateIn, dateOrderOf, decimalOf, type NumberIn, numberIn } from './cells-in.ts';
+import {
+  type ColumnIn,
+  containerIn,
+  headRow,
+  type Meaning,
+  materialIn,
+  monthIn,
+  placeIn,
+  sourceIn,
+} from './columns.ts';
 import type { CellIn, Table } from './read-file.ts';
 
 /** A line that an old log would add. */
@@ -10,14 +19,22 @@ export type TableRead = {
   lines: LineIn[];
   doubts: { row: number; say: string }[];
 };
+/** What a table is read for: its site, the last day it can tell of, and what makes a record doubtful. */
+export type TableFor = { site: Site; today: string; doubtAbout: (record: BookRecord) => string | null };
 
-const TOTAL = /^\s*(sub-?\s?total|grand total|total(es|s| g[ée]n[ée]ral)?|sum|somme|suma)\b/i;
+/** Whole cells that name a sum: `Total`, `June total`, `total général`. */
+const TOTAL = /\b(sub-?\s?totals?|totals?|totaux|totale?s?|sum|somme|suma)\b/i;
+const LONGEST_LABEL = 30;
 const FAR = 0.05;
 
 /** Reads a table by the names of its columns; null where no row names a date and something measured. */
-export function readTable(table: Table, site: Site): TableRead | null {
+export function readTable(
+  table: Table,
+  { site, today, doubtAbout }: TableFor,
+): TableRead | 'unclear-heads' | null {
   const head = headRow(table.rows, site);
-  if (!head) return null;
+  if (head === null) return null;
+  if (head === 'unclear') return 'unclear-heads';
   const body = table.rows.slice(head.row + 1);
   const cellsOf = (column: ColumnIn) => body.map((row) => row[column.index] ?? null);
   const facts = new Map(
@@ -27,6 +44,7 @@ export function readTable(table: Table, site: Site): TableRead | null {
     ]),
   );
   const dateColumn = head.columns.find(({ meaning }) => meaning.is === 'date')!;
+  const timeColumn = head.columns.find(({ meaning }) => meaning.is === 'time');
   const { order } = facts.get(dateColumn)!;
   const read: TableRead = {
     columns: head.columns
@@ -38,7 +56,7 @@ export function readTable(table: Table, site: Site): TableRead | null {
     lines: [],
     doubts: [],
   };
-  const sums = new Map<ColumnIn, number>();
+  const totals = totalsOf(head.columns);
   for (const [i, cells] of body.entries()) {
     const row = head.row + 2 + i;
     const doubt = (say: string) => read.doubts.push({ row, say });
@@ -46,11 +64,15 @@ export function readTable(table: Table, site: Site): TableRead | null {
     if (filled.length === 0) continue;
     const numberOf = (column: ColumnIn): NumberIn =>
       numberIn(cells[column.index] ?? null, facts.get(column)!.decimal);
-    if (filled.some((cell) => typeof cell === 'string' && TOTAL.test(cell))) {
-      compareTotals(head.columns, numberOf, sums, doubt);
+    const date = dateIn(cells[dateColumn.index] ?? null, order, site.dayOrder);
+    const label = labelOf(head.columns, cells);
+    // `June 1400` with no day is what somebody says June came to.
+    const month =
+      monthIn(label ?? '') ?? (date === 'none' ? monthIn(String(cells[dateColumn.index] ?? '')) : null);
+    if (label !== null || (date === 'none' && month)) {
+      totals.state(row, month, numberOf);
       continue;
     }
-    const date = dateIn(cells[dateColumn.index] ?? null, order, site.dayOrder);
     if (date === 'none') {
       doubt('no date: left out');
       continue;
@@ -60,41 +82,100 @@ export function readTable(table: Table, site: Site): TableRead | null {
       doubt(date === 'unclear' ? `"${what}" may be two dates: left out` : `"${what}" is no date: left out`);
       continue;
     }
-    const made = recordsOf(head.columns, cells, numberOf, site, doubt);
-    for (const column of head.columns) {
-      const number = numberOf(column);
-      if (typeof number === 'object') sums.set(column, (sums.get(column) ?? 0) + number.value);
+    totals.add(date.date, numberOf);
+    if (date.date > today) {
+      doubt(`${date.date} is still to come: left out`);
+      continue;
     }
+    const made = recordsOf(head.columns, cells, numberOf, site, doubt);
+    const clock = timeColumn ? clockIn(cells[timeColumn.index] ?? null) : null;
     for (const { record, typed } of made) {
-      const whole = BookRecord.safeParse({ ...record, when: date.date });
-      if (whole.success) read.lines.push({ row, localDate: date.date, record: whole.data, typed });
-      else doubt('a value that cannot be: left out');
+      const when = clock ? `${date.date}T${clock}` : date.date;
+      const whole = BookRecord.safeParse({ ...record, when });
+      const why = whole.success ? doubtAbout(whole.data) : 'a value that cannot be';
+      if (whole.success && why === null)
+        read.lines.push({ row, localDate: date.date, record: whole.data, typed });
+      else doubt(`${typed ? `"${typed}": ` : ''}${why}, left out`);
     }
     if (made.length === 0 && !read.doubts.some((each) => each.row === row))
       doubt('nothing measured: left out');
   }
+  read.doubts.push(...totals.differ());
+  read.doubts.sort((a, b) => a.row - b.row);
   return read;
 }
 
-/** What stands in a row of totals is said where its lines come to something else, and never added. */
-function compareTotals(
-  columns: readonly ColumnIn[],
-  numberOf: (column: ColumnIn) => NumberIn,
-  sums: Map<ColumnIn, number>,
-  doubt: (say: string) => void,
-): void {
-  for (const column of columns) {
-    const stated = numberOf(column);
-    const { is } = column.meaning;
-    if (typeof stated !== 'object' || (is !== 'weight' && is !== 'wide-weight' && is !== 'volume')) continue;
-    const sum = sums.get(column) ?? 0;
-    if (Math.abs(sum - stated.value) > FAR)
-      doubt(
-        `total of "${column.head}": states ${stated.value}, its lines come to ${Math.round(sum * 100) / 100}`,
-      );
+/** The cell that makes a row one of totals; what somebody wrote in a note makes none. */
+function labelOf(columns: readonly ColumnIn[], cells: readonly CellIn[]): string | null {
+  for (const { index, meaning } of columns) {
+    const cell = cells[index] ?? null;
+    if (meaning.is !== 'note' && typeof cell === 'string' && cell.length <= LONGEST_LABEL && TOTAL.test(cell))
+      return cell;
   }
-  sums.clear();
+  return null;
 }
+
+type Month = { month: number; year: number | null } | null;
+
+/**
+ * What a file says its lines come to, beside what they do: rows of totals are never entries. One that names a month is
+ * held against that month, any other against what stands since the one before, or against all.
+ */
+function totalsOf(columns: readonly ColumnIn[]) {
+  const summed = columns.filter(({ meaning }) => ['weight', 'wide-weight', 'volume'].includes(meaning.is));
+  const since = new Map<ColumnIn, number>();
+  const all = new Map<ColumnIn, number>();
+  const months = new Map<ColumnIn, Map<string, number>>(summed.map((column) => [column, new Map()]));
+  const stated: { row: number; column: ColumnIn; value: number; month: Month; sums: [number, number] }[] = [];
+  let lastYear = 0;
+  return {
+    add(date: string, numberOf: (column: ColumnIn) => NumberIn): void {
+      lastYear = Number(date.slice(0, 4));
+      for (const column of summed) {
+        const number = numberOf(column);
+        if (typeof number !== 'object') continue;
+        since.set(column, (since.get(column) ?? 0) + number.value);
+        all.set(column, (all.get(column) ?? 0) + number.value);
+        const of = months.get(column)!;
+        of.set(date.slice(0, 7), (of.get(date.slice(0, 7)) ?? 0) + number.value);
+      }
+    },
+    state(row: number, month: Month, numberOf: (column: ColumnIn) => NumberIn): void {
+      for (const column of summed) {
+        const number = numberOf(column);
+        if (typeof number !== 'object') continue;
+        const year = month?.year ?? lastYear;
+        stated.push({
+          row,
+          column,
+          value: number.value,
+          month: month && { ...month, year },
+          sums: [since.get(column) ?? 0, all.get(column) ?? 0],
+        });
+      }
+      since.clear();
+    },
+    /** In the order of their rows, once every line is known: a month may be stated before its lines. */
+    differ(): { row: number; say: string }[] {
+      return stated.flatMap(({ row, column, value, month, sums: [section, whole] }) => {
+        const of = months.get(column)!;
+        const key = month ? [...of.keys()].find((each) => isMonth(each, month)) : undefined;
+        const sums = key ? [of.get(key)!] : section > 0 ? [section, whole] : [whole];
+        if (sums.some((sum) => Math.abs(sum - value) <= FAR)) return [];
+        const come = Math.round(sums[0]! * 100) / 100;
+        return [
+          {
+            row,
+            say: `total of "${column.head}"${key ? ` for ${key}` : ''}: states ${value}, its lines come to ${come}`,
+          },
+        ];
+      });
+    },
+  };
+}
+
+const isMonth = (key: string, { month, year }: { month: number; year: number | null }): boolean =>
+  Number(key.slice(5)) === month && (!year || Number(key.slice(0, 4)) === year);
 
 type Made = { record: Record<string, unknown>; typed: string | null };
 
@@ -193,18 +274,21 @@ function recordsOf(
     const { depthCm: _, ...amounts } = load;
     const what = text('material');
     const material = what ? (materialIn(what) ?? what) : 'food-scraps';
+    const [container, source] = [text('container'), text('source')];
     made.push({
       record: {
         kind: 'weigh-in',
         material,
-        container: text('container'),
-        source: text('source'),
+        ...(container ? containerIn(container, site) : { container: null }),
+        source: source && sourceIn(source, site),
         place,
         ...amounts,
       },
       typed: typed.join(' / ') || null,
     });
   }
+  const note = text('note');
+  if (note) made.push({ record: { kind: 'note', text: note }, typed: note });
   return made;
 }
 
@@ -225,5 +309,6 @@ function takenFor({ meaning }: ColumnIn, order: unknown, decimal: unknown, site:
     return `temperature of ${meaning.place}, °${meaning.unit ?? site.units.temperature}${comma}`;
   if (meaning.is === 'temperature') return `temperature, °${meaning.unit ?? site.units.temperature}${comma}`;
   if (meaning.is === 'volume') return `volume, ${meaning.unit ?? 'L'}${comma}`;
+  if (meaning.is === 'note') return 'note: a line of its own';
   return meaning.is === 'unused' ? 'not used' : meaning.is;
 }
