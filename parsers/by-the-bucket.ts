@@ -83,6 +83,25 @@ function placeOf(where: string, context: ReadContext): string | null {
   return [`pile ${name}`, `bay ${named}`, `bay ${name}`].find((each) => context.piles.includes(each)) ?? null;
 }
 
+const HOLDS = [
+  `(?:set |regler? |fija |fijar )?(?:litres|liters|volume|litros|volumen)(?: of| for| du| de| del)?(?: the| a| le| la| el| un| une| una)? (?<what>[a-z][a-z -]*?)(?: to| is| a)? ${N} ?(?<unit>l|litres?|liters?|litros?|gal|gallons?)?`,
+  `(?:a |one |un |une |una )?(?<what>[a-z][a-z -]*?)(?: of [a-z ]+)? (?:holds|contient|contiene|tiene|le caben) (?:about |environ |unos |unas )?${N} ?(?<unit>l|litres?|liters?|litros?|gal|gallons?)`,
+  `(?:set |regler? |fija |fijar )?(?<what>[a-z][a-z -]*?) (?:litres|liters|volume|litros|volumen)(?: to| is| a)? ${N}`,
+].map(whole);
+
+/**
+ * What a container holds: `set litres bag 100`, `a bag of leaves holds about 100 L`. Null where no container is named.
+ * @source none needed: words
+ * @example readHolds('set litres bag 100', vocabulary) // { request: 'setting', name: 'litres:bag', value: 100 }
+ */
+export function readHolds(bare: string, vocabulary: Vocabulary): Request | null {
+  const said = firstOf(HOLDS, bare);
+  const container = said ? senseOf(said.what ?? '', 'container', vocabulary) : null;
+  if (!said || !container) return null;
+  const litres = toLitres(number(said.n!), said.unit?.startsWith('g') ? 'gal' : 'L');
+  return { request: 'setting', name: `litres:${container}`, value: Math.round(litres * 100) / 100 };
+}
+
 const FIGURES: Readonly<Record<string, string>> = {
   moisture: 'moisture',
   water: 'moisture',
@@ -154,6 +173,7 @@ const DRUM_ASKS = [
   `when (?:is|does) the drum (?:full|due|need (?:to be )?(?:discharging|discharged|emptying|emptied))`,
   `how (?:long|old) (?:has|is) the oldest(?: load)?(?: been)?(?: in(?:side)?(?: the drum)?)?`,
   `how (?:full|warm|hot) is the ${DRUM}`,
+  `how full (?:are we|is it)`,
   `(?:qu'est-ce qu'il y a|qu'y a-t-il|il y a quoi|qu'est-ce que j'ai|c'est quoi) dans le ${DRUM}`,
   `(?:quand|c'est quand)(?: est)?(?: la)?(?: prochaine)? (?:vidange|vider)(?: du tambour| le tambour)?`,
   `quand (?:est-ce qu'on|faut-il|doit-on|on) (?:vide|vider)(?: le tambour)?`,
@@ -165,6 +185,17 @@ const DRUM_ASKS = [
   `(?:que tan|como de) lleno esta el ${DRUM}`,
 ].map(whole);
 
+/** Whether it may be started again: nothing here ever says yes. */
+const STOPPED_THING = `(?: (?:it|the ${DRUM}|the (?:emergency )?stop|the e-?stop|the stop button|the breaker))`;
+const RESTARTS = [
+  `(?:can|may|should|shall|could|do) (?:i|we|someone) (?:just )?(?:reset|restart|re-start|release|unlock)${STOPPED_THING}?(?: again| now)?`,
+  `(?:can|may|should|shall|could) (?:i|we) (?:just )?(?:start|switch on|turn on|power up)${STOPPED_THING} (?:again|back on)`,
+  `how (?:do|can) (?:i|we) (?:reset|restart|release)${STOPPED_THING}`,
+  `(?:est-ce que je peux|est-ce qu'on peut|je peux|on peut|puis-je|peut-on) (?:le )?(?:redemarrer|rearmer|relancer|reinitialiser|remettre en marche)(?: le ${DRUM}| l'arret)?`,
+  `(?:puedo|podemos|se puede) (?:reiniciar(?:lo)?|rearmar(?:lo)?|resetear(?:lo)?)(?: el ${DRUM}| el paro)?`,
+  `(?:puedo|podemos|se puede) (?:arrancar|prender)(?:lo| el ${DRUM}) (?:otra vez|de nuevo)`,
+].map(whole);
+
 const DRUM_CALLS = [
   `(?:who|whom) (?:do (?:we|i)|to|should (?:we|i)) call (?:when|if|for) the drum(?: (?:stops|jams|has stopped|is stuck|stands still))?`,
   `qui (?:appeler|on appelle|appelle-t-on|faut-il appeler) (?:quand|si) le tambour (?:s'arrete|bloque|est arrete)`,
@@ -172,10 +203,12 @@ const DRUM_CALLS = [
 ].map(whole);
 
 /**
- * A question about what the drum holds, how long, and when to let some out; `call`: whom to call when it stops.
+ * A question about what the drum holds, how long, and when to let some out; `call`: whom to call when it stops; `restart`: whether
+ * it may be started again.
  * Null where it is none. @source none needed: words
  */
-export function asksOfDrum(bare: string): 'call' | 'status' | null {
+export function asksOfDrum(bare: string): 'call' | 'restart' | 'status' | null {
+  if (RESTARTS.some((pattern) => pattern.test(bare))) return 'restart';
   if (DRUM_CALLS.some((pattern) => pattern.test(bare))) return 'call';
   return DRUM_ASKS.some((pattern) => pattern.test(bare)) ? 'status' : null;
 }

@@ -1,5 +1,5 @@
 import type { FieldRecord, ParsedMessage, Request } from '#records';
-import { asksOfDrum, readDensity, readMaterialFigure, typedFrom } from './by-the-bucket.ts';
+import { asksOfDrum, readDensity, readHolds, readMaterialFigure, typedFrom } from './by-the-bucket.ts';
 import type { ReadContext } from './context.ts';
 import { senseOf, type Vocabulary } from './lexicon.ts';
 import { namedSetting } from './named-settings.ts';
@@ -85,6 +85,17 @@ const MIXED = [
   `(?:como esta )?(?:la )?mezcla(?: (?:de|del|en))? ${PILE}`,
 ].map(whole);
 
+/** `how wet is it?`: today's mix. */
+const HOW_WET = whole(
+  "(?:how (?:wet|dry|moist) (?:is|are) (?:it|we|the mix|todays mix)(?: now)?|is (?:it|the mix) (?:too (?:wet|dry)|wet enough|dry enough)(?: now)?|(?:est-ce que )?(?:c'est|le melange est) (?:trop )?(?:mouille|humide|sec)|(?:esta|la mezcla esta) (?:muy |demasiado )?(?:mojada|seca|humeda))",
+);
+
+/** `can i put 4 more carts in?`: is there room for them. */
+const MORE = whole(
+  '(?:can|could|may|do) (?:i|we|you) (?:still )?(?:put|tip|add|load|fit|take|throw)(?: in)? (?<count>\\d{1,2}|one|two|three|four)(?: more)?(?: (?:carts?|bins?|totes?|toters?|more))?(?: (?:in|in the drum|into the drum|on))?',
+);
+const COUNTS: Readonly<Record<string, number>> = { one: 1, two: 2, three: 3, four: 4 };
+
 /** `what may go in?`: the whole of the list. */
 const LISTED = whole(
   "(?:what (?:all )?(?:goes|may go|can go|is allowed|do we (?:take|accept)|can we put) ?(?:in|into the (?:drum|pile|bin|compost))?|(?:qu'est-ce qu'on|on) (?:prend|accepte|peut mettre)(?: quoi)?|que (?:aceptamos|se puede (?:echar|meter|poner)|podemos (?:echar|meter|poner)))",
@@ -106,7 +117,11 @@ export function readShort(message: Plain, context: ReadContext, vocabulary: Voca
   });
   const ofDrum = context.drums.length > 0 ? asksOfDrum(bare) : null;
   if (ofDrum)
-    return ask({ request: 'status', place: 'drum', ...(ofDrum === 'call' ? { about: 'call' } : {}) });
+    return ask({ request: 'status', place: 'drum', ...(ofDrum === 'status' ? {} : { about: ofDrum }) });
+  if (HOW_WET.test(bare) && (asked || bare.startsWith('how '))) return ask({ request: 'mix' });
+  const more = context.drums.length > 0 ? MORE.exec(bare)?.groups?.count : undefined;
+  if (more && /more|in|drum/.test(bare.replace(/^\w+ \w+/, '')))
+    return ask({ request: 'room', count: COUNTS[more] ?? Number(more) });
   if (LISTED.test(bare)) return ask({ request: 'accepts', what: '' });
   const material = (phrase: string) => senseOf(phrase, 'material', vocabulary);
   const typed = (phrase: string) => typedFrom(message, phrase, (from, to) => sliceOf(message, from, to));
@@ -116,7 +131,7 @@ export function readShort(message: Plain, context: ReadContext, vocabulary: Voca
   if (mixed && HEADED.test(bare)) return ask({ request: 'mix', place: mixed.place });
   const recipe = readRecipe(bare, asked);
   if (recipe) return ask(recipe);
-  if (asked) {
+  if (asked || bare.startsWith('how many days of ')) {
     const about = askedAbout(bare, message.cased.trim(), context, vocabulary);
     if (about) return ask(about);
   }
@@ -140,6 +155,8 @@ export function readShort(message: Plain, context: ReadContext, vocabulary: Voca
   if (OPEN_AGAIN.some((pattern) => pattern.test(bare))) return ask({ request: 'closed', open: true });
   const density = readDensity(bare, context);
   if (density) return { requests: [], records: [{ ...density, said: message.original.trim() }] };
+  const holds = readHolds(bare, vocabulary);
+  if (holds) return ask(holds);
   const figure = readMaterialFigure(bare, vocabulary);
   if (figure) return ask(figure);
   const split = readSplit(bare, context, message.original.trim());
@@ -173,10 +190,16 @@ function askedAbout(
     return { request: 'status', place: 'drum' };
   }
   const left =
-    /^(?:how (?:many|much) (?<en>[a-z ]+?)(?: is| are| do we have)? left|(?<bare>[a-z ]+?) left|combien (?:de |d')(?<fr>[a-z ]+?)(?: (?:reste-t-il|il reste))|cuant[oa]s? (?<es>[a-z ]+?) quedan?)$/.exec(
+    /^(?:how (?:many days of|long (?:do|will|are) (?:the|our)) (?<days>[a-z ]+?)(?: (?:left|last|do we have|are left|is left))?|how (?:many|much) (?<en>[a-z ]+?)(?: is| are| do we have)? left|(?<bare>[a-z ]+?) left|combien (?:de |d')(?<fr>[a-z ]+?)(?: (?:reste-t-il|il reste))|cuant[oa]s? (?<es>[a-z ]+?) quedan?)$/.exec(
       bare,
     );
-  const word = left?.groups?.en ?? left?.groups?.fr ?? left?.groups?.es ?? left?.groups?.bare ?? bare;
+  const word =
+    left?.groups?.en ??
+    left?.groups?.days ??
+    left?.groups?.fr ??
+    left?.groups?.es ??
+    left?.groups?.bare ??
+    bare;
   const material = senseOf(word, 'material', vocabulary);
   return material && STOCKED.has(material) ? { request: 'stock', material } : null;
 }
@@ -243,6 +266,7 @@ export function readEnded(message: Plain, read: (text: string) => ParsedMessage)
   };
 }
 
+const SQUEEZED = /\b(?:squeez|press|serr|apret|exprim)/;
 const MIX_WORD = '(?:mix|mixture|melange|mezcla)';
 const ITS_DRUM = '(?: (?:in|of|from|du|dans|del|en|de) (?:the |le |la |el )?(?:drum|tambour|tambor)\\b)?';
 const MIX_NAMED = new RegExp(`(?:(?:the|le|la|el|un|una) )?(?:drum )?\\b${MIX_WORD}\\b${ITS_DRUM}`);
@@ -275,6 +299,11 @@ export function readMixTest(
   if (message.text.length > 120) return null;
   for (const of of MIX_OF_PLACE) {
     const test = of.test(message.text) ? onlyTest(message, read(message.text.replace(of, ''))) : null;
+    if (test) return test;
+  }
+  // `squeezed bay 2. soggy`: a full stop between what was squeezed and how it felt.
+  if (SQUEEZED.test(message.text) && /[.:;] \p{L}/u.test(message.text)) {
+    const test = onlyTest(message, read(message.text.replace(/[.:;] (?=\p{L})/u, ', ')));
     if (test) return test;
   }
   if (context.drums.length !== 1) return null;

@@ -55,7 +55,9 @@ export function forEachPlace(
               records: scope.context.piles.map(make),
             },
           ]
-        : scope.context.piles.slice(0, 6).map((place) => ({ say: place, record: make(place) }));
+        : [...(field === 'place' ? scope.context.drums.map(({ name }) => name) : []), ...scope.context.piles]
+            .slice(0, 6)
+            .map((place) => ({ say: place, record: make(place) }));
     return [
       { doubt: { record: { ...make('?'), [field]: null }, why: found.ask, choices: [...choices, drop] } },
     ];

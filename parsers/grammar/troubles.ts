@@ -154,6 +154,8 @@ function chiefOf(topics: readonly ProblemTopic[]): ProblemTopic | null {
   return RANK.find((topic) => topics.includes(topic)) ?? topics[0] ?? null;
 }
 
+const MOVES = /\b(?:turn(?:s|ing)|run(?:s|ning)|tourne|gira|jala)\b/;
+
 /** A trouble that ended: only where the book knows of one that it can mean. */
 export const resolved: Reader = {
   rule: 'resolved',
@@ -171,7 +173,8 @@ export const resolved: Reader = {
     const topic =
       slots.get('machine').length > 0 || slots.get('fan').length > 0
         ? (topics[0] ?? ('fault' as const))
-        : topics[0];
+        : // `it's turning again`: what turns had stood still, whatever else is open.
+          (topics[0] ?? (slots.get('fix').some((tok) => MOVES.test(tok.s)) ? ('fault' as const) : undefined));
     const places = placesOf(slots);
     const numbered = slots.nums[0]?.n?.value;
     if (slots.nums.length > 1) return null;

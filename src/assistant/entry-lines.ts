@@ -64,7 +64,8 @@ const weighIn: LineOf<'weigh-in'> = (record, { entry }, draft, line) => {
     if (estimate) draft.why.push(...whyEstimate(estimate, record));
     const said = estimate
       ? say(estimate.factorUnit === 'kg/L' ? 'part-estimate-litre' : 'part-estimate', {
-          kg: { kg: estimate.estimatedKg },
+          // What is only estimated has no hundredths.
+          kg: { kg: estimate.estimatedKg, digits: estimate.estimatedKg < 10 ? 1 : 0 },
           factor: { number: estimate.factor },
           each: { kg: estimate.factor },
           low: { kg: estimate.low, digits: 0, bare: true },

@@ -70,6 +70,60 @@ describe('the drum', () => {
     ]));
 });
 
+describe('asked in passing', () => {
+  test.each([
+    ['can I reset it?', { request: 'status', place: 'drum', about: 'restart' }],
+    ['on peut redémarrer le tambour ?', { request: 'status', place: 'drum', about: 'restart' }],
+    ['¿puedo reiniciar el tambor?', { request: 'status', place: 'drum', about: 'restart' }],
+    ['how full are we', { request: 'status', place: 'drum' }],
+    ['can i put 4 more carts in', { request: 'room', count: 4 }],
+    ['can we fit two more?', { request: 'room', count: 2 }],
+    ['how wet is it', { request: 'mix' }],
+    ['is it too wet?', { request: 'mix' }],
+    ['c’est trop mouillé ?', { request: 'mix' }],
+    ['¿está muy mojada?', { request: 'mix' }],
+    ['how many days of chips', { request: 'stock', material: 'wood-chips' }],
+    ['how long will the chips last?', { request: 'stock', material: 'wood-chips' }],
+    ['set litres bag 100', { request: 'setting', name: 'litres:bag', value: 100 }],
+    ['bag of leaves holds about 100 L', { request: 'setting', name: 'litres:bag', value: 100 }],
+    ['una bolsa tiene 100 L', { request: 'setting', name: 'litres:bag', value: 100 }],
+  ])('%s', (text, request) => expect(requests(drum(text))).toEqual([request]));
+  test.each([
+    'shall we start?',
+    'can we start the meeting?',
+    'can you turn on the kettle',
+    'the tank holds 1000 L',
+  ])('%s is no such thing', (text) => expect(drum(text).requests).toEqual([]));
+  test('a handful with no place at a site with a drum: the drum is offered first', () => {
+    const [doubt] = drum('squeezed it again, drop or two').doubts;
+    expect(doubt!.choices.map(({ say }) => say)).toEqual(['drum', 'pile A', 'pile B', 'drop']);
+  });
+  test('a full stop between what was squeezed and how it felt', () =>
+    expect(records(bays('squeezed bay 2. soggy'))).toEqual([
+      { kind: 'moisture', place: 'bay 2', feel: 'wet' },
+    ]));
+  test('what turns again had stood still, whatever else is open', () => {
+    const context = contextForSite(
+      Site.parse({ ...given, drums: [{ name: 'drum', litres: 5000 }], piles: ['A'] }),
+      '2026-05-12T10:00',
+    );
+    const openProblems = [
+      { entry: 4, topic: 'fault' as const, place: 'drum' },
+      { entry: 7, topic: 'odour' as const, place: 'pile A' },
+    ];
+    const book = {
+      weights: {},
+      lastReadings: {},
+      openProblems,
+      lastOfSender: null,
+      openQuestion: null,
+      listed: [],
+    };
+    const got = readMessage('its turning again', { ...context, book });
+    expect(got.records).toMatchObject([{ kind: 'resolved', topic: 'fault', place: 'drum' }]);
+  });
+});
+
 describe('what may go in', () => {
   test.each([
     ['les gobelets compostables peuvent aller dedans ?', 'gobelets compostables'],

@@ -44,6 +44,15 @@ describe('a drum that stops', () => {
     expect(crew.ask('room for 1 more?', later('24T14:05'))).toMatch(/^Yes/);
   });
 
+  test('asked whether to reset it: people, locks, guards and the procedure, never how', () => {
+    const crew = startScenario(SITE);
+    crew.ask('drum wont turn');
+    const reply = crew.ask('can I reset it?');
+    expect(reply).toMatch(/^Nobody inside or reaching in, everybody clear, guards on\. Locks and tags stay/);
+    expect(reply).toMatch(/your procedure decides/);
+    expect(reply).not.toMatch(/\breset\b|restart|press/i);
+  });
+
   test('nobody named: the answer says so, and how to name somebody, in three languages', () => {
     for (const [ask, answer] of [
       ['who do we call when the drum stops?', /^Nobody is named to call: "set drum call/],
@@ -109,6 +118,28 @@ describe('what is in the drum', () => {
     expect(crew.ask('when is the next discharge?')).toMatch(/no discharge in sight/);
     crew.ask('drum 3/4 full');
     expect(crew.ask('when is the next discharge?')).toMatch(/discharge now \(by then it is full\)/);
+  });
+});
+
+describe('a day with no food', () => {
+  test('a handful alone says what to do, and no sum is made up', () => {
+    const crew = startScenario(SITE);
+    crew.ask('cart 66', { at: '2026-11-23T09:00' });
+    const wet = crew.ask('squeezed the mix: dripping', later('24T09:00'));
+    expect(wet).toMatch(/Wet by your test: about 70 % water \(66.78\)\. Add chips a barrow at a time/);
+    crew.ask('4 barrows of chips in the drum', later('24T09:05'));
+    const mix = crew.ask('mix', later('24T09:10'));
+    expect(mix).toMatch(/^No food weighed in today/);
+    expect(mix).not.toMatch(/water \(|Add/);
+    expect(crew.ask('squeezed the mix, bone dry', later('24T09:20'))).toMatch(/Add water a bucket at a time/);
+  });
+
+  test('found wet, chips alone are asked for where they will do: no water on a wet mix', () => {
+    const crew = startScenario(SITE);
+    crew.ask('3 carts 66 71 64.5');
+    const reply = crew.ask('squeezed the drum, a bit wet');
+    expect(reply).toMatch(/Wet: about 65 % water .*Add 3 barrows of chips/);
+    expect(reply).not.toMatch(/bucket of water/);
   });
 });
 

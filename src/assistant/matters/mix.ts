@@ -10,7 +10,6 @@ import {
   type Mix,
   type MixLimits,
   type MixPart,
-  type MixTest,
   mixOf,
   mixPartsOf,
   mixPlace,
@@ -44,16 +43,9 @@ export const ownFigures = (picture: Picture, material: string, localDate: string
   ownFiguresAt(picture.settings, material, localDate);
 
 /** What can be added here to a mix of so much water: by the site's own containers, stock and figures. */
-export function additionsOf(
-  picture: Picture,
-  localDate: string,
-  parts: MixPart[] = [],
-  test: MixTest | null = null,
-): Addition[] {
-  // A hand that found how wet it is says what chips will dry out; by typical values alone water waits for a squeeze.
+export function additionsOf(picture: Picture, localDate: string, parts: MixPart[] = []): Addition[] {
   const moisturePct = mixOf(parts).moisturePct;
-  const dry = moisturePct !== null && moisturePct.high < DRY_PCT;
-  return siteAdditions(picture, localDate, dry || test?.moisturePct != null);
+  return siteAdditions(picture, localDate, moisturePct !== null && moisturePct.high < DRY_PCT);
 }
 
 const DRY_PCT = 55;
@@ -73,12 +65,12 @@ export function correctionOf(
   where: string | null = mixPlace(picture, localDate),
 ): Correction {
   const test = testAt(picture, where, parts);
-  return correctionFor({
-    parts,
-    additions: additionsOf(picture, localDate, parts, test),
-    limits: limitsOf(picture, localDate, now, where),
-    test,
-  });
+  const limits = limitsOf(picture, localDate, now, where);
+  const found = correctionFor({ parts, additions: additionsOf(picture, localDate, parts), limits, test });
+  if (found.code !== 'infeasible' || !test?.moisturePct) return found;
+  // A hand that found how wet it is says what chips will dry out: then water helps, and only then is it offered.
+  const wetted = correctionFor({ parts, additions: siteAdditions(picture, localDate, true), limits, test });
+  return wetted.code === 'infeasible' ? found : wetted;
 }
 
 /** Which place's mix an entry changed: the one that it names, where food was put together there that day. */
@@ -107,11 +99,27 @@ export function mixMatters(draft: Draft, written: readonly Entry[]): Line[] {
   // A late entry of another day changes that day's mix, which nobody can mend any more.
   if (!written.some((entry) => entry.localDate === draft.today && isForMix(entry, where))) return [];
   const parts = loadsOf(picture, draft.today, where);
-  if (!parts.some(isFeed)) return [];
+  if (!parts.some(isFeed)) return notFedLines(draft, written, where);
   const correction = correctionOf(picture, draft.today, parts, draft.now, where);
   draft.why.push(...whyCorrection(correction, limitsOf(picture, draft.today, draft.now, where)));
   const lines = ofPlace(draft, where, mixLines(correction));
   return [...standsLine(draft, written, where), ...lines, ...leftOutLine(draft, written)];
+}
+
+/** With no food in today there is nothing to work out: a handful alone says what to do. */
+export function byHandLines(draft: Draft, where: string | null): Line[] {
+  const test = testAt(draft.picture(), where, loadsOf(draft.picture(), draft.today, where));
+  const water = test?.moisturePct;
+  if (!water) return [];
+  const { low, high } = limitsOf(draft.picture(), draft.today, draft.now, where).moisturePct;
+  const id = water.typical > high ? 'mix-hand-wet' : water.typical < low ? 'mix-hand-dry' : 'mix-hand-right';
+  return [say(id, { pct: { pct: water.typical }, range: { pctRange: [water.low, water.high] } })];
+}
+
+/** A test of the drum on a day with no food; what a test of a pile means is the pile's own matter. */
+function notFedLines(draft: Draft, written: readonly Entry[], where: string | null): Line[] {
+  if (where === null || !Object.hasOwn(draft.picture().drums, where)) return [];
+  return written.some(({ record }) => record.kind === 'moisture') ? byHandLines(draft, where) : [];
 }
 
 /** A load whose weight nobody knows is in the mix and in none of its figures. */
@@ -140,7 +148,7 @@ function standsLine(draft: Draft, written: readonly Entry[], where: string | nul
   return stands ? [say('drum-stands-no-loads', { entry: { entry: stands.entry } })] : [];
 }
 
-const isFeed = (part: MixPart): boolean =>
+export const isFeed = (part: MixPart): boolean =>
   !['wood-chips', 'sawdust', 'straw', 'leaves', 'cardboard', 'paper', 'water', 'finished-compost'].includes(
     part.material,
   );
@@ -209,16 +217,12 @@ function infeasibleLines({ blocked }: Correction, water: Record<string, Arg>): L
   return [...lines, ...solveLine(blocked)];
 }
 
-/** What stands in the way: one limit, or the two that are both too small. */
+/** What stands in the way: one limit, or two that are both too small or ask for opposite things. */
 export const limitArgs = (blocked: Correction['blocked']): Record<string, Arg> => ({
   limit: { term: blocked?.limits[0] ?? 'moisture-high', of: 'limit' },
   other: { term: blocked?.limits[1] ?? 'room', of: 'limit' },
-  hasOther: { text: isTwo(blocked) ? 'yes' : 'no' },
+  hasOther: { text: blocked?.together === true ? 'yes' : 'no' },
 });
-
-/** Where one limit alone explains it, the others named are ways out each; stock and room can both be too small. */
-const isTwo = (blocked: Correction['blocked']): boolean =>
-  blocked?.together === true && blocked.limits.length === 2;
 
 /** What one more material would solve it; of a material that ran short, more of the same. */
 export function solveLine(blocked: Correction['blocked']): Line[] {

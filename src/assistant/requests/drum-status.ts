@@ -14,7 +14,9 @@ import {
   settingAt,
 } from '#core';
 import type { Draft } from '../draft.ts';
+import { stoppedOf } from '../matters/drum.ts';
 import { proofLine, reasonSay } from '../matters/proof-lines.ts';
+import { stoppedSays } from '../matters/stopped.ts';
 import { type Line, type Say, say } from '../say.ts';
 import { whyDrum } from '../why/drum.ts';
 import { assumedLines, sourceLine } from '../why/pile.ts';
@@ -25,6 +27,7 @@ export function drumStatus(draft: Draft, name: string, about: unknown = null): L
   const { drums } = draft.picture();
   const drum = drums[name] ?? Object.values(drums)[0];
   if (!drum) return [say('place-unknown', { place: { place: name } })];
+  if (about === 'restart') return stoppedSays(stoppedOf(draft, 'stopped', drum.name));
   const context = { picture: draft.picture(), localDate: draft.today };
   const rules = drumRulesOf(context);
   const now = drumNow(drum, draft.now, rules);

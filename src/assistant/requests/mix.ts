@@ -5,7 +5,9 @@ import {
   addedArgs,
   additionsOf,
   alsoAdd,
+  byHandLines,
   correctionOf,
+  isFeed,
   limitArgs,
   limitsOf,
   loadsOf,
@@ -32,12 +34,11 @@ export function mix(draft: Draft, request: Request): void {
   const picture = draft.picture();
   const where = request.place ?? mixPlace(picture, draft.today);
   const parts = loadsOf(picture, draft.today, where);
-  if (parts.length === 0) {
-    draft.lines.push(
-      request.place
-        ? say('mix-nothing-there', { place: { place: request.place } })
-        : say('mix-nothing-today'),
-    );
+  if (!parts.some(isFeed)) {
+    const none = request.place
+      ? say('mix-nothing-there', { place: { place: request.place } })
+      : say(parts.length === 0 ? 'mix-nothing-today' : 'mix-no-food-today');
+    draft.lines.push(none, ...byHandLines(draft, where));
     return;
   }
   const correction = correctionOf(picture, draft.today, parts, draft.now, where);

@@ -70,7 +70,7 @@ export type Correction = {
   overNever: boolean;
   blocked: {
     limits: LimitCode[];
-    /** No limit alone explains it: the two named are both too small. */
+    /** No limit alone explains it: the first two named are both too small, or ask for opposite things. */
     together: boolean;
     best: Added[];
     bestMoisturePct: number | null;

@@ -285,7 +285,7 @@ function blockedBy(
   });
   return {
     limits,
-    together: two !== undefined,
+    together: two !== undefined || (limits.length > 1 && !HARD.includes(limits[0]!)),
     best: toAdded(additions, best),
     wouldSolve: wouldSolve ?? null,
   };

@@ -632,6 +632,10 @@ mix-infeasible = About { $pct } water ({ $range }): cannot be put right with wha
   }
 mix-nothing-today = Nothing weighed in today yet. Send "3 carts coming, how many chips?" to plan.
 mix-nothing-there = Nothing for the mix went to { $place } today.
+mix-no-food-today = No food weighed in today, so there is no mix to work out.
+mix-hand-right = Right by your test: about { $pct } water ({ $range }).
+mix-hand-dry = Dry by your test: about { $pct } water ({ $range }). Add water a bucket at a time, then squeeze again.
+mix-hand-wet = Wet by your test: about { $pct } water ({ $range }). Add chips a barrow at a time, then squeeze again.
 planned = About { $kg } food ({ $low } to { $high }): { $hasAdd ->
     [yes] { $one }{ $what } of { $material } (about { $chips })
    *[no] no more chips, those that are in will do

@@ -632,6 +632,10 @@ mix-infeasible = Cerca de { $pct } de agua ({ $range }): no se arregla con lo qu
   }
 mix-nothing-today = Hoy no se ha pesado nada. Mande "vienen 3 carritos, ¿cuántas astillas?" para planear.
 mix-nothing-there = Hoy no fue nada para la mezcla a { $place }.
+mix-no-food-today = Hoy no se pesó comida: no hay mezcla que calcular.
+mix-hand-right = Bien por su prueba: cerca de { $pct } de agua ({ $range }).
+mix-hand-dry = Seca por su prueba: cerca de { $pct } de agua ({ $range }). Agua, un cubo por vez, y apriete otra vez.
+mix-hand-wet = Mojada por su prueba: cerca de { $pct } de agua ({ $range }). Astillas, una carretilla por vez, y apriete otra vez.
 planned = Unos { $kg } de comida ({ $low } a { $high }): { $hasAdd ->
     [yes] { $one }{ $what } de { $material } (unos { $chips })
    *[no] no más astillas, bastan las que hay

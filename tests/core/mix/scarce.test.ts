@@ -38,3 +38,17 @@ describe('what is too little stands in the way', () => {
       wouldSolve: null,
     }));
 });
+
+test('a floor of coarse stuff and a band of C:N that ask for opposite things are both named', () => {
+  const got = correctionFor({
+    parts: [
+      { material: 'food-scraps', kg: 27 },
+      { material: 'sawdust', kg: 20.7 },
+    ],
+    additions: [{ material: 'wood-chips', container: 'barrow', kg: 24.65, litres: 85, stock: null }],
+    limits: mixLimits({ place: 'static-pile', cnBand: [25, 40] }),
+  });
+  expect(got.code).toBe('infeasible');
+  expect(got.blocked!.limits.slice(0, 2).sort()).toEqual(['cn-high', 'structure']);
+  expect(got.blocked!.together).toBe(true);
+});
