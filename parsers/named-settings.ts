@@ -127,9 +127,14 @@ const SHAPES: readonly Shape[] = [
     value: celsius,
   },
   {
-    words: `(?:lab standard|norme labo|norma (?:de )?laboratorio)(?: to)? (?<word>[a-z0-9-]+)`,
+    words: `(?:heat |temperature )?(?:do not open|don't open|fire danger|ne pas ouvrir|no abrir)(?: at| a| above| over| from| des| desde)? ${N}(?: ?°? ?(?<unit>[cf]))?`,
+    name: 'band:do-not-open',
+    value: celsius,
+  },
+  {
+    words: `(?:lab(?:oratory)? standard|norme (?:de )?labo(?:ratoire)?|norma (?:de(?:l)? )?laboratorio)(?: to)? (?<word>[a-z0-9]+(?:[- ][a-z0-9]+){0,2})`,
     name: 'lab-standard',
-    value: ({ word }) => word,
+    value: ({ word }) => word!.replaceAll(' ', '-'),
   },
   {
     words:
@@ -138,7 +143,7 @@ const SHAPES: readonly Shape[] = [
     value: ({ word }) => (word!.startsWith('daily') ? 'daily-readings' : 'hours-72'),
   },
   {
-    words: `(?:depth|profondeur|profundidad)(?: to)? ${PAIR} ?(?<unit>cm|in|inches)?`,
+    words: `(?:(?:probe|reading|regulator) )?(?:depth|profondeur|profundidad)(?: (?:de |du |de la )?(?:sonde|sonda|lecture|lectura))?(?: to)? ${PAIR} ?(?<unit>cm|in|inches)?`,
     name: 'depth',
     value: ({ low, high, unit }) => {
       const each = unit?.startsWith('in') ? 2.54 : 1;

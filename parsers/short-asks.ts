@@ -29,6 +29,10 @@ const TRACE = [
 ].map(whole);
 
 const FOUND = [
+  `(?:the )?lab(?:oratory)? (?<none>did not|didn't|does not|doesn't) (?:find|see|report)(?: any)? (?<analyte>.+?) (?:in|on) ${PILE}`,
+  `(?:le )?labo(?:ratoire)? (?<none>n'a pas trouve|n'a pas detecte|ne trouve pas|dit qu'il n'y a pas) (?:de |d')?(?<analyte>.+?) dans ${PILE}`,
+  `(?:le )?labo(?:ratoire)? ?:? ?(?<none>pas de|aucune) (?<analyte>salmonelles?|e\\.? ?coli|listeria) dans ${PILE}`,
+  `(?:el )?laboratorio (?<none>no (?:encontro|hallo|detecto|ve)|dice que no hay) (?<analyte>.+?) en ${PILE}`,
   `(?:the )?lab(?:oratory)? (?:says|found|reports)(?: there is)? (?<analyte>.+?) (?:in|on) ${PILE}`,
   `(?:the )?lab (?:results?|report)? ?:? ?(?<analyte>salmonella|e\\.? ?coli|listeria) (?:in|on|found in) ${PILE}`,
   `(?<analyte>salmonella|e\\.? ?coli|listeria) (?:was )?(?:found |detected |positive )?(?:in|on) ${PILE}`,
@@ -48,9 +52,12 @@ const NEW = String.raw`(?:a new )?${HEAD}(?<fresh>[a-z]|\d{1,3}|[a-z]\d{1,2})`;
 const SPLIT = [
   `(?:we |i )?(?:split|divided) (?:half of |part of |some of )?${PILE} (?:into|to|off to) ${NEW}`,
   `(?:we |i )?(?:split|divided) ${PILE} (?:into|in) (?:\\k<place>|two) ?(?:and|,|:) ${NEW}`,
+  `(?:we |i )?(?:split|divided) ${PILE}(?: in (?:two|half))?(?: ?[,:;-] ?| and )(?:the other |one )?(?:half|part|some|a third|a quarter|the rest)(?: of (?:it|that))? (?:is(?: now)?|becomes|became|makes|made|goes to|went to|went into|as) ${NEW}`,
   `(?:we |i )?split ${NEW} (?:off|from|off from|off of|out of) ${PILE}`,
   `(?:on a |j'ai )?(?:separe|divise|partage) ${NEW} (?:de|du) ${PILE}`,
   `(?:on a |j'ai )?(?:separe|divise|partage) ${PILE} en (?:\\k<place>|deux) ?(?:et|,|:) ${NEW}`,
+  `(?:on a |j'ai )?(?:separe|divise|partage) ${PILE}(?: en deux)?(?: ?[,:;-] ?| et )(?:l'autre |une |la )?(?:moitie|partie|le reste)(?: (?:est|devient|fait|est devenue|va (?:sur|en|dans)))(?: maintenant)? ${NEW}`,
+  `(?:separamos|separe|dividimos|dividi|partimos|parti) ${PILE}(?: en dos)?(?: ?[,:;-] ?| y )(?:la otra |una |la )?(?:mitad|parte|el resto) (?:es|es ahora|ahora es|pasa a ser|queda como|va a|va en) ${NEW}`,
   `(?:separamos|separe|dividimos|dividi|partimos|parti) (?:la )?${NEW} (?:de|del)(?: la)? ${PILE}`,
   `(?:separamos|separe|dividimos|dividi|partimos|parti) ${PILE} en (?:\\k<place>|dos) ?(?:y|,|:) ${NEW}`,
 ].map(whole);
@@ -141,12 +148,16 @@ export function readShort(message: Plain, context: ReadContext, vocabulary: Voca
   const traced = placeIn(TRACE, bare, context);
   if (traced) return ask({ request: 'trace', place: traced.place });
   const found = placeIn(FOUND, bare, context);
-  const analyte = found ? analyteIn(found.groups.analyte ?? '', vocabulary) : null;
+  const [, none, what = ''] = /^(no |not any |pas de |aucune? |sin |nada de |ninguna? )?(.*)$/.exec(
+    found?.groups.analyte ?? '',
+  )!;
+  const analyte = found ? analyteIn(what, vocabulary) : null;
   if (found && analyte && !asked) {
     const record: FieldRecord = {
       kind: 'lab-result',
       place: found.place,
       analyte,
+      ...(none || found.groups.none ? { qualifier: 'not-detected' as const } : {}),
       said: message.original.trim(),
     };
     return { requests: [], records: [record] };

@@ -5,7 +5,7 @@ import { bare, isKnown, isPrep, placesOf, type Reader, type Scope, type Slots, t
 import { sense, type Tok } from '../tokens.ts';
 import { strangePlace } from '../warmth.ts';
 import { amountOf, plainAmount } from './amounts.ts';
-import { isHeap, SIZES } from './between.ts';
+import { behind, isHeap, SIZES } from './between.ts';
 import { sliceOfTokens } from './words.ts';
 
 const LEAVES = ['finished-compost', 'residue', 'leachate', 'overs', 'mature-compost'];
@@ -13,7 +13,7 @@ const LEAVES = ['finished-compost', 'residue', 'leachate', 'overs', 'mature-comp
 /** Leaving the site: `6 barrows of finished compost to the market stall`, `3 kg plastic out of the west kitchen cart`. */
 export const removal: Reader = {
   rule: 'removal',
-  on: ['remove', 'material', 'empty', 'sink', 'person'],
+  on: ['remove', 'material', 'empty', 'sink', 'person', 'prep'],
   read(tokens, scope) {
     const tail = destination(tokens, scope);
     const slots = take(tail ? tail.rest : tokens, [
@@ -74,8 +74,8 @@ export const removal: Reader = {
       return null;
     if (material === 'leachate' && !verb && !to) return null;
     if (material === 'overs' && !verb && !to) return null;
-    // `6 barrows from A to the rose garden`: with no verb, a pile and where it went say the same.
-    if (!material && !verb && !(pile && tail && out)) return null;
+    // `2 barrows from C to the market`: what leaves a pile for people is compost; without the pile it may be anything.
+    if (!material && !verb && !(pile && to && (out || behind(slots, ['of']) === pile))) return null;
     const record = bare({
       kind: 'removal' as const,
       pile:
@@ -131,9 +131,18 @@ export function destination(
         (word) =>
           word.k === 'w' &&
           !word.senses.some((s) =>
-            ['place', 'container', 'source', 'neg', 'intent', 'numw', 'turn', 'cover', 'feel'].includes(
-              s.cls,
-            ),
+            [
+              'place',
+              'pilehead',
+              'container',
+              'source',
+              'neg',
+              'intent',
+              'numw',
+              'turn',
+              'cover',
+              'feel',
+            ].includes(s.cls),
           ),
       )
     )

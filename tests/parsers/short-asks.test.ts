@@ -144,6 +144,26 @@ describe('a short question is a message of its own', () => {
   });
 
   test.each([
+    'lab says no salmonella in A',
+    "lab didn't find any salmonella in A",
+    'labo: pas de salmonelle dans A',
+    "le labo n'a pas trouvé de salmonelle dans A",
+    'el laboratorio no encontró salmonela en A',
+  ])('what was not found is said so: %s', (text) =>
+    expect(read(text).records).toMatchObject([
+      { kind: 'lab-result', place: 'pile A', analyte: 'Salmonella', qualifier: 'not-detected' },
+    ]),
+  );
+
+  test.each([
+    ['set lab standard CCME A', 'lab-standard', 'ccme-a'],
+    ['set do not open 75', 'band:do-not-open', 75],
+    ['set probe depth 30-60 cm', 'depth', { fromCm: 30, toCm: 60 }],
+  ])('%s', (text, name, value) =>
+    expect(read(text).requests).toMatchObject([{ request: 'setting', name, value }]),
+  );
+
+  test.each([
     ['split B from A', 'pile B', 'pile A'],
     ['split A into D', 'pile D', 'pile A'],
     ['split D off A', 'pile D', 'pile A'],
@@ -151,6 +171,10 @@ describe('a short question is a message of its own', () => {
     ['split A into A and D', 'pile D', 'pile A'],
     ['on a séparé le tas D du tas A', 'pile D', 'pile A'],
     ['separé la D de la A', 'pile D', 'pile A'],
+    ['split A, half of it is pile 5', 'pile 5', 'pile A'],
+    ['split A in two and half becomes D', 'pile D', 'pile A'],
+    ['on a divisé A, la moitié est le tas 5', 'pile 5', 'pile A'],
+    ['partimos la pila A en dos, la mitad pasa a ser D', 'pile D', 'pile A'],
   ])('%s: the new one, and the one it came from', (text, pile, old) => {
     const { said: _, ...record } = read(text).records[0] ?? { said: '' };
     expect(record).toEqual({ kind: 'pile', pile, event: 'split', with: old });
@@ -161,6 +185,8 @@ describe('a short question is a message of its own', () => {
     'E?',
     'salmonella in C?',
     'split the bill with B',
+    'split the bill with A, half is mine',
+    '2 barrows from A to the new bay',
     'a?',
     'coffee?',
     'can we give up?',
