@@ -1,5 +1,6 @@
 // Free text becomes typed records, requests and doubts. Pure: the moment, the zone and the site come in as arguments.
 // Which steps a message goes through, and in what order, stands in pipeline.ts.
+export { COMPLAINT_FACTS, type ComplaintFact, complaintFacts, fromOutside } from './complaint-facts.ts';
 export type { BookContext, ReadContext } from './context.ts';
 export { languageOf } from './language-of.ts';
 export { readMessage } from './pipeline.ts';

@@ -1,3 +1,4 @@
+import { fromOutside } from './complaint-facts.ts';
 import { plain } from './text.ts';
 
 const AMMONIA = /\b(?:ammoni\w*|amoni\w*|cat pee|urine|urina|orina|orines)\b/;
@@ -40,7 +41,7 @@ export function isComplaint(said: string): boolean {
   return (
     text.length <= 300 &&
     !text.includes('?') &&
-    COMPLAINED.test(text) &&
+    (COMPLAINED.test(text) || fromOutside(said)) &&
     OF_US.test(text) &&
     !DENIED.test(text)
   );

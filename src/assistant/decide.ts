@@ -10,7 +10,7 @@ import type { Draft } from './draft.ts';
 import { atMachine, emergencyLines, tellCoordinators, withoutMedicalDetail } from './emergency.ts';
 import { entryLine } from './entry-lines.ts';
 import { hold } from './holding.ts';
-import { matters } from './matters/index.ts';
+import { complaintAnswer, matters } from './matters/index.ts';
 import { weighed } from './nets.ts';
 import { answerRequest } from './requests/index.ts';
 import { rememberWhy } from './requests/why.ts';
@@ -23,7 +23,8 @@ const LISTED_MOST = 25;
  * From what was read to what is written and said. The order is that of the reply: danger first, then the lines
  * of the book, then what waits for an answer, then what matters now, then what was asked for.
  */
-export function decide(draft: Draft, parsed: ParsedMessage, context: ReadContext): void {
+export function decide(draft: Draft, read: ParsedMessage, context: ReadContext): void {
+  const parsed = complaintAnswer(draft, read) ?? read;
   if (parsed.danger.length > 0)
     draft.lines.push(...emergencyLines(draft, atMachine(parsed.danger, parsed.records)));
   else if (amendByReply(draft, parsed, context)) return;

@@ -78,6 +78,32 @@ describe('trouble is asked about once, then named', () => {
     expect(crew.ask('what happened since monday?')).not.toMatch(/Baker/);
   });
 
+  test('what is said after a complaint is noted on it, and only the rest is asked for again', () => {
+    const crew = start();
+    crew.say('complaint about the smell at the east fence', { id: 'c' });
+    const answered = crew.ask('strong and rotten, wind SW, dry, we were turning A');
+    expect(answered).toMatch(/^#2 Note: #1 strong and rotten, wind SW, dry, we were turning A\n/);
+    expect(answered).toMatch(/still to note · what was done about it/);
+    expect(answered).not.toMatch(/how strong|weather/);
+    expect(crew.lines().map(({ record }) => record.kind)).toEqual(['problem', 'note']);
+    // Work that was done is work, and a note on the complaint as well.
+    const done = crew.ask('covered A with chips', { replyTo: 'c' });
+    expect(done).toMatch(/#3 Covered pile A: chips\n#4 Note: #1 covered A with chips/);
+    expect(done).toMatch(/Complaint #1: what a regulator asks for is all noted/);
+    expect(crew.ask('today')).toMatch(/Complaint \(#1\)/);
+    // What is said later, or of another matter, is read as ever.
+    expect(crew.ask('turned B')).toMatch(/#5 Turned pile B/);
+    expect(crew.ask('complaint gone')).toMatch(/Closed: complaint/);
+    expect(crew.ask('today')).not.toMatch(/Complaint/);
+    expect(crew.ask('strong wind, dry')).not.toMatch(/#1/);
+  });
+
+  test('what a neighbour rings about is asked about as a complaint, and a second one is no note on the first', () => {
+    const crew = start();
+    expect(crew.ask('a neighbour rang about the smell, faint')).toMatch(/For the regulator, still to note/);
+    expect(crew.ask('the school called: strong ammonia smell')).toMatch(/#2 Problem noted: complaint/);
+  });
+
   test('what ended it is kept with it', () => {
     const crew = start();
     crew.ask('B smells');

@@ -12,6 +12,7 @@ import { problemMatters } from './problems.ts';
 import { resolvedMatters } from './resolved.ts';
 import { stockMatters } from './stock.ts';
 
+export { complaintAnswer } from './complaints.ts';
 export { heldPile } from './gate.ts';
 
 /** A reply has at most this many lines beside those of its entries. */

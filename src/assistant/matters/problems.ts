@@ -1,8 +1,9 @@
-import { type ComplaintField, complaintLacks, drumName, placeKind, type Symptom } from '#core';
+import { drumName, placeKind, type Symptom } from '#core';
 import { isJam, smellOf } from '#parsers';
 import type { BookRecordOf, Entry, ProblemTopic } from '#records';
 import type { Draft } from '../draft.ts';
 import { type Line, say } from '../say.ts';
+import { complaintLines, isComplaintEntry, notedLines } from './complaints.ts';
 import { drumAdviceLines, stoppedOf } from './drum.ts';
 import { stoppedSays } from './stopped.ts';
 import { diagnosisLines } from './symptoms.ts';
@@ -12,7 +13,10 @@ type Problem = BookRecordOf<'problem'>;
 /** What to look at, or to do first, about the trouble just logged: at most three short lines for each. */
 export function problemMatters(draft: Draft, written: readonly Entry[]): Line[] {
   const problems = written.filter(({ record }) => record.kind === 'problem');
-  return problems.slice(0, 2).flatMap((entry) => linesFor(draft, entry).slice(0, MOST));
+  return [
+    ...problems.slice(0, 2).flatMap((entry) => linesFor(draft, entry).slice(0, MOST)),
+    ...notedLines(draft, written),
+  ];
 }
 
 const MOST = 3;
@@ -29,11 +33,10 @@ const SYMPTOM_OF: Partial<Record<ProblemTopic, Symptom>> = {
 function linesFor(draft: Draft, entry: Entry): Line[] {
   const record = entry.record as Problem;
   if (record.strength === 'none') return [];
+  if (isComplaintEntry(entry)) return complaintLines(draft, entry);
   const place = record.place ?? null;
   const atDrum = isAtDrum(draft, place);
   switch (record.topic) {
-    case 'complaint':
-      return complaintLines(draft, record, entry);
     case 'fault':
     case 'power':
       return atDrum || (record.topic === 'power' && drumName(draft.picture()) !== null)
@@ -69,19 +72,4 @@ function stoppedLines(draft: Draft, record: Problem): Line[] {
         ? ('jammed' as const)
         : ('stopped' as const);
   return stoppedSays(stoppedOf(draft, why, drumName(draft.picture(), record.place) ?? 'drum'));
-}
-
-/** What a regulator will want to know of a complaint, and the complainer's name kept out of the group. */
-function complaintLines(draft: Draft, record: Problem, entry: Entry): Line[] {
-  const nature = smellOf(record.said ?? '');
-  const lacks = complaintLacks({
-    when: entry.localDate,
-    where: record.place ?? null,
-    nature,
-    strength: record.strength ?? null,
-    // Who answers for it is whoever took it down, until somebody else is named.
-    'who-answers': draft.person?.name ?? null,
-  });
-  const fields = lacks.map((field: ComplaintField) => say(`complaint-${field}`));
-  return [[say('complaint-asks'), ...fields], say('complaint-how', { entry: { entry: entry.number } })];
 }
