@@ -138,6 +138,12 @@ const SHAPES: readonly Shape[] = [
   },
   {
     words:
+      '(?:vector attraction|attraction des vecteurs|atraccion de vectores)(?: to)? (?<word>on|off|yes|no|oui|non|si)',
+    name: 'vector-attraction',
+    value: ({ word }) => (/^(?:on|yes|oui|si)$/.test(word!) ? 'on' : 'off'),
+  },
+  {
+    words:
       '(?:day count|decompte des jours|cuenta de dias)(?: to)? (?<word>72 ?h(?:ours)?|hours|daily(?: readings)?)',
     name: 'day-count',
     value: ({ word }) => (word!.startsWith('daily') ? 'daily-readings' : 'hours-72'),

@@ -28,6 +28,24 @@ const TRACE = [
   `(?:quien recibio(?: compost)? de) ${PILE}`,
 ].map(whole);
 
+/** `B won't heat up`: said of a pile, with no figure. */
+const STAYS_COLD = [
+  `${PILE} (?:is |is still |stays |remains |went |has gone )?(?:too |stone |very |so |still )?cold`,
+  `${PILE} (?:won't|will not|doesn't|does not|isn't|is not|not|never) (?:heat|heating|get hot|getting hot|got hot|warm|warming)(?: up)?`,
+  `${PILE} (?:ne (?:se )?(?:chauffe|rechauffe) pas|(?:est|reste) (?:toujours |trop |encore )?froid)`,
+  `${PILE} (?:no (?:se )?calienta|(?:esta|sigue) (?:muy |todavia )?fri[ao])`,
+].map(whole);
+
+/** `what's wrong with B?` asks how it is, and what ails it. */
+const AILS = [
+  `(?:what's|what is) (?:wrong|the matter|up) with ${PILE}`,
+  `why (?:won't|doesn't|isn't|does not|is not) ${PILE} (?:heat|heating|get hot|getting hot|warm|warming)(?: up)?`,
+  `(?:qu'est-ce qui ne va pas|qu'est-ce qui cloche) avec ${PILE}`,
+  `pourquoi ${PILE} ne (?:se )?(?:chauffe|rechauffe)(?:-t-il)? pas`,
+  `que (?:le pasa|tiene) (?:a )?(?:la |el )?${PILE}`,
+  `por que no (?:se )?calienta ${PILE}`,
+].map(whole);
+
 const FOUND = [
   `(?:the )?lab(?:oratory)? (?<none>did not|didn't|does not|doesn't) (?:find|see|report)(?: any)? (?<analyte>.+?) (?:in|on) ${PILE}`,
   `(?:le )?labo(?:ratoire)? (?<none>n'a pas trouve|n'a pas detecte|ne trouve pas|dit qu'il n'y a pas) (?:de |d')?(?<analyte>.+?) dans ${PILE}`,
@@ -145,6 +163,12 @@ export function readShort(message: Plain, context: ReadContext, vocabulary: Voca
   // A pile named and no more: how it is. A letter alone is talk.
   const named = HEADED.test(bare) ? placeIn([ALONE], bare, context) : null;
   if (named) return ask({ request: 'status', place: named.place });
+  const ails = placeIn(AILS, bare, context);
+  if (ails) return ask({ request: 'status', place: ails.place });
+  const cold = asked ? null : placeIn(STAYS_COLD, bare, context);
+  // `a cold` is none: a letter of its own is a pile only as the crew writes it.
+  if (cold && (HEADED.test(bare) || /^[A-Z]\d{0,2}\b/.test(message.cased.trim()) || /^\d/.test(bare)))
+    return ask({ request: 'diagnose', what: 'cold', place: cold.place });
   const traced = placeIn(TRACE, bare, context);
   if (traced) return ask({ request: 'trace', place: traced.place });
   const found = placeIn(FOUND, bare, context);

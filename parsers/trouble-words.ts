@@ -46,3 +46,13 @@ export function isComplaint(said: string): boolean {
     !DENIED.test(text)
   );
 }
+
+const AILS =
+  /\b(?:wrong|the matter|cold|(?:won't|doesn't|isn't|not) (?:heat|get|warm)\w*|ne va pas|cloche|froid\w*|ne (?:se )?chauffe|fri[ao]s?|le pasa|no (?:se )?calienta)\b/;
+
+/**
+ * Whether a question about a pile asks what ails it, and not only how it is.
+ * @source none needed: words
+ * @example asksWhatAils("what's wrong with B?") // true
+ */
+export const asksWhatAils = (said: string): boolean => AILS.test(plain(said).text);

@@ -203,11 +203,8 @@ function standing(draft: Draft, number: number): Entry | null {
 /** Replying to an entry's message with `56.2`, `was net`, `yesterday` or `pile C` amends that entry. */
 export function amendByReply(draft: Draft, parsed: ParsedMessage, context: ReadContext): boolean {
   const numbers = repliedEntries(draft);
-  // A day alone asks for that day's list, a pile alone for how it is, but not where they answer a line.
-  const asks = draft.incoming.text.includes('?');
-  const others = parsed.requests.filter(
-    ({ request }) => request !== 'amend' && request !== 'today' && (request !== 'status' || asks),
-  );
+  // A day alone asks for that day's list and a pile alone for how it is, but not where they answer a line.
+  const others = parsed.requests.filter(({ request }) => !['amend', 'today', 'status'].includes(request));
   if (numbers.length === 0 || others.length > 0) return false;
   const lines = standingOf(draft, numbers);
   if (lines.length === 0 || parsed.records.length + parsed.doubts.length + parsed.danger.length > 0)

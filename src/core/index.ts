@@ -157,6 +157,7 @@ export {
   DEFAULT_DEPTH,
   type DepthRange,
   type HeatMethod,
+  looksAtVectors,
   organicStartingCn,
   type ReadingRhythm,
   RULE_SET_DATA,
@@ -264,7 +265,14 @@ export { dayOf } from './picture/change.ts';
 export { emptyPicture, placeOfPile } from './picture/empty.ts';
 export { applyEntry, rebuild } from './picture/fold.ts';
 export { batchAt, drumName, type PlaceKind, placeKind } from './picture/places.ts';
-export { labStandardOf, proofThen, ruleSetOf, sanitisingOptionsOf } from './picture/proof.ts';
+export {
+  labStandardOf,
+  proofThen,
+  ruleSetOf,
+  sanitisingOptionsOf,
+  type Vectors,
+  vectorsOf,
+} from './picture/proof.ts';
 export { settingAt, settingsNamed } from './picture/setting-at.ts';
 export type * from './picture/types.ts';
 export { isGross, type Load, type LoadWeight, litresOf, weighed } from './picture/weighed.ts';

@@ -146,6 +146,16 @@ describe('a rule for heat is chosen', () => {
     expect(crew.ask('set rule set catering-70-1h')).toMatch(/readings at most 60 min apart/);
   });
 
+  test('a rule that came with the site file is told of at the first reading of a pile, once', () => {
+    const crew = startScenario({ ...HOSPITAL, ruleSet: 'aerated-pile-3d' });
+    const first = crew.say('B 60 at 40 cm');
+    expect(first.replies[0]!.text).toMatch(/1 of 3 days hot.*\n.*\n?Weekly readings can never show 3 days/s);
+    expect(first.replies[0]!.text).toMatch(/blown by a fan, or do they only breathe/);
+    expect(first.replies[0]!.choices.slice(0, 2)).toEqual(['blown by a fan', 'they only breathe']);
+    expect(crew.ask('C 60 at 40 cm')).not.toMatch(/Weekly|blown/);
+    expect(startScenario(HOSPITAL).ask('B 60 at 40 cm')).not.toMatch(/Weekly/);
+  });
+
   test('forced aeration: which it is, is asked once, and breathing pipes prove nothing', () => {
     const crew = startScenario(HOSPITAL);
     const asked = crew.say('set rule set aerated-pile-3d');

@@ -71,6 +71,46 @@ describe('a bay from the first load to the market', () => {
   });
 });
 
+describe('vector attraction', () => {
+  const SITE = { name: 'Long Acre', timeZone: 'Europe/London', piles: ['A'], ruleSet: 'vessel-3d' };
+  const days = (from: number, to: number) => Array.from({ length: to - from + 1 }, (_, i) => from + i);
+
+  // 40 CFR 503.33(b)(5): 14 days or longer over 40 °C, mean over 45 °C (from memory)
+  test('told beside the rule, asked for where the site sets it so', () => {
+    const { on } = season(SITE, '2026-06-01');
+    on(0, 'A is full');
+    for (const day of days(1, 3)) on(day, 'A 58 at 45 cm');
+    expect(on(3, 'A?', '10:00')).toMatch(
+      /Vector attraction \(flies, rats\): 3 of 14 days over 40 °C in a row; the mean must be over 45 °C/,
+    );
+    expect(on(3, 'today', '10:05')).not.toMatch(/Read pile A/);
+    on(3, 'set vector attraction on', '10:10');
+    expect(on(4, 'today')).toMatch(/Read pile A: day 4 of 14; without it today cannot count/);
+    expect(on(4, 'A 50 at 45 cm', '10:00')).toMatch(/Vector attraction .*4 of 14 days/);
+    for (const day of days(5, 13)) on(day, 'A 41 at 45 cm');
+    // 14 dates, the last one at 40.0: not over 40.
+    on(14, 'A 40 at 45 cm');
+    expect(on(14, 'can we give A away?', '10:00')).not.toMatch(/Vector attraction .*: met/);
+    const gone = on(14, '1 barrow of compost from A to the market', '10:05');
+    expect(gone).toMatch(/stored, but .*vector attraction/);
+  });
+
+  test('met with 14 days over 40 °C and a mean over 45 °C; the mean alone can fail it', () => {
+    // 3 × 60 + 11 × 41 over 14 is 45.07; with 59 it is 44.86.
+    for (const [hot, met] of [
+      [60, true],
+      [59, false],
+    ] as const) {
+      const { on } = season(SITE, '2026-06-01');
+      for (const day of days(1, 3)) on(day, `A ${hot} at 45 cm`);
+      for (const day of days(4, 14)) on(day, 'A 41 at 45 cm');
+      const said = on(14, 'can we give A away?', '10:00');
+      if (met) expect(said).toMatch(/Vector attraction .*: met, 14 days over 40 °C, mean over 45 °C/);
+      else expect(said).toMatch(/over 40 °C for 14 days, but the mean of 44\.9 °C is not over 45 °C/);
+    }
+  });
+});
+
 describe('windrows', () => {
   const SITE = { name: 'Long Acre', timeZone: 'Europe/London', piles: ['A', 'B'], ruleSet: 'windrow-15d' };
 

@@ -18,6 +18,27 @@ describe('trouble is asked about once, then named', () => {
     expect(crew.ask('food shows')).toBe('');
   });
 
+  test('a pile that stays cold, said or asked: the question first; what the handful did is kept', () => {
+    const crew = start();
+    const asked = crew.say("B won't heat up");
+    expect(asked.replies[0]!.text).toBe('Squeeze a handful: does it drip, hold, or crumble?');
+    expect(asked.entries).toEqual([]);
+    expect(crew.ask('it drips')).toMatch(
+      /^#1 Pile B feels dripping\n(.*\n)?Likely too wet · add dry chips or leaves/,
+    );
+    const again = crew.ask("what's wrong with B?");
+    expect(again).toMatch(/Is it rain that got in, or the mix itself\?/);
+    expect(again).not.toMatch(/Squeeze|add water/);
+    expect(crew.ask('B 21')).not.toMatch(/Squeeze/);
+    expect(crew.ask('why is B cold?')).toMatch(/Likely too wet/);
+    expect(crew.ask('C is cold')).toMatch(/Squeeze/);
+    // Just turned, a pile is never called cold; frozen it is left alone.
+    crew.ask('turned C');
+    expect(crew.ask('C is cold')).toMatch(/just turned · wait · read it again tomorrow/);
+    crew.ask('A -2');
+    expect(crew.ask('A is cold')).toMatch(/Likely frozen · leave it alone/);
+  });
+
   test('a smell that says its kind is not asked which it is', () => {
     const crew = start();
     crew.ask('B is dripping');

@@ -97,6 +97,7 @@ const SERIOUS = new Set<ReleaseGap['code']>([
   'hold',
   'no-rule-set',
   'not-sanitised',
+  'vectors',
   'lab-failed',
   'lab-unclear',
   'lab-missing',
@@ -113,6 +114,11 @@ export function gapSay(gap: ReleaseGap): Say {
       });
     case 'not-sanitised':
       return say(`gap-${gap.verdict}`, {
+        counted: { number: Math.floor(gap.counted), digits: 0 },
+        needed: { number: gap.needed, digits: 0 },
+      });
+    case 'vectors':
+      return say('gap-vectors', {
         counted: { number: Math.floor(gap.counted), digits: 0 },
         needed: { number: gap.needed, digits: 0 },
       });

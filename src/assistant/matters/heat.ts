@@ -13,7 +13,8 @@ import type { Draft } from '../draft.ts';
 import { type Line, say } from '../say.ts';
 import { whyPile } from '../why/pile.ts';
 import { bandOf, judge } from './judging.ts';
-import { proofLine } from './proof-lines.ts';
+import { proofLine, vectorsSay } from './proof-lines.ts';
+import { ruleSetFound } from './rule-set.ts';
 import { symptomLines } from './symptoms.ts';
 
 /** The air as a mean of the last days; null where nobody read it. */
@@ -24,7 +25,7 @@ export const airNow = (picture: Picture, today: string): number | null =>
 export function heatMatters(
   draft: Draft,
   written: readonly Entry[],
-): { fire: Line[]; urgent: Line[]; wrong: Line[]; lines: Line[] } {
+): { fire: Line[]; urgent: Line[]; wrong: Line[]; lines: Line[]; told: Line[] } {
   const readings = written.filter((entry) => entry.record.kind === 'temperature');
   const places = [...new Set(readings.map(placeOf))].filter((place) => place !== 'ambient');
   const { fire, urgent, burning } = dangerLines(draft, readings);
@@ -42,9 +43,12 @@ export function heatMatters(
       lines.push(...said.lines);
     }
   }
-  return { fire, urgent, wrong, lines };
+  // Nothing stands beside a fire.
+  const told = places.some(isHeap) && burning.size === 0 ? ruleSetFound(draft) : [];
+  return { fire, urgent, wrong, lines, told };
 }
 
+const isHeap = (place: string): boolean => /^(?:pile|bay) /.test(place);
 const placeOf = (entry: Entry): string => (entry.record as BookRecordOf<'temperature'>).place;
 
 /** Hottest first. From the fire watch on, the coordinators are told as well. */
@@ -84,7 +88,7 @@ const TURN_SHADOW_MS = 24 * 3_600_000;
 function turnedBefore(batch: Batch, reading: PileReading): boolean {
   return batch.turns.some((turn) => {
     const since = Date.parse(reading.at) - Date.parse(turn.at);
-    return since >= 0 && since < TURN_SHADOW_MS && (since > 0 || turn.entry < reading.entry);
+    return since >= 0 && since <= TURN_SHADOW_MS && (since > 0 || turn.entry < reading.entry);
   });
 }
 
@@ -98,7 +102,7 @@ function pileLines(
   const readings = batch.readings.filter((reading) => numbers.has(reading.entry));
   if (readings.length === 0) return { wrong: [], lines: [] };
   const judged = judge(draft, batch);
-  const { proof } = judged;
+  const { proof, vectors } = judged;
   draft.why.push(...whyPile(draft, place, judged));
   const lowest = readings.reduce((a, b) => (lowestOf(b) < lowestOf(a) ? b : a));
   const shadowed = turnedBefore(batch, lowest) && lowestOf(lowest) < levelOf(proof);
@@ -109,6 +113,8 @@ function pileLines(
   if (shadowed)
     lines.push(say('heat-just-turned', { place: { place }, celsius: { celsius: lowestOf(lowest) } }));
   else if (proof) lines.push(proofLine(draft, place, proof));
+  if (vectors?.asked && vectors.proof.verdict !== 'met' && proof?.verdict === 'met')
+    lines.push(vectorsSay(vectors));
   // One question a reply: of several piles each has its own turn.
   const wrong = shadowed || !alone ? [] : symptomLines(draft, place, judged, readings);
   return { wrong, lines };

@@ -40,5 +40,12 @@ export function matters(draft: Draft, written: readonly Entry[]): Line[] {
   ];
   // A question that is asked is never cut off from its buttons.
   const wrong = problems.length > 0 ? problems : heat.wrong;
-  return [...heat.urgent, ...gate.urgent, ...wrong, ...rest.slice(0, MOST), ...cautionLines(draft, written)];
+  return [
+    ...heat.urgent,
+    ...gate.urgent,
+    ...wrong,
+    ...rest.slice(0, MOST),
+    ...heat.told,
+    ...cautionLines(draft, written),
+  ];
 }

@@ -17,6 +17,8 @@ import {
   sanitising,
   sanitisingOptionsOf,
   settingAt,
+  type Vectors,
+  vectorsOf,
 } from '#core';
 import type { Draft } from '../draft.ts';
 
@@ -25,6 +27,7 @@ export type Judged = {
   batch: Batch;
   /** Null where the site has chosen no rule set. */
   proof: Sanitising | null;
+  vectors: Vectors | null;
   ready: Readiness;
   release: Release;
   forecast: HeatForecast;
@@ -44,13 +47,22 @@ export function judge(draft: Draft, batch: Batch, picture: Picture = draft.pictu
   const { ambient, problems } = picture;
   const labStandard = labStandardOf(picture, draft.today);
   const proof = proofOf(picture, batch, draft);
+  const vectors = vectorsOf(picture, batch, now);
   const litres = batch.level?.litres ?? null;
   const ready = readiness({ batch, ambient, sanitising: proof, labStandard, litres }, now);
   return {
     batch,
     proof,
+    vectors,
     ready,
-    release: canLeave({ batch, readiness: ready, sanitising: proof, problems, labStandard }),
+    release: canLeave({
+      batch,
+      readiness: ready,
+      sanitising: proof,
+      vectors: vectors?.asked ? vectors.proof : null,
+      problems,
+      labStandard,
+    }),
     forecast: forecastNearAmbient(batch, ambient, now),
   };
 }

@@ -1,4 +1,4 @@
-import { localTimeOf, type Sanitising, type SanitisingReason } from '#core';
+import { localTimeOf, type Sanitising, type SanitisingReason, type Vectors } from '#core';
 import type { Draft } from '../draft.ts';
 import { type Arg, type Line, type Say, say } from '../say.ts';
 
@@ -23,6 +23,22 @@ export function proofLine(draft: Draft, place: string, proof: Sanitising): Line 
   const hindered = proof.reasons.find(({ code }) => TELLING.includes(code));
   if (hindered && (counted === 0 || proof.verdict === 'cannot-show')) parts.push(reasonSay(hindered));
   return parts;
+}
+
+/** How far vector attraction is: warm for long enough that flies and rats leave it alone. */
+export function vectorsSay({ proof }: Vectors): Say {
+  const { counted, needed, verdict, reasons } = proof;
+  const cool = reasons.find((reason) => reason.code === 'mean-too-low');
+  const args = {
+    counted: { number: Math.min(Math.floor(counted), needed), digits: 0 },
+    needed: { number: needed, digits: 0 },
+    level: { celsius: 40 },
+    above: { celsius: 45 },
+  };
+  if (verdict === 'met') return say('vectors-met', args);
+  return cool
+    ? say('vectors-cool', { ...args, mean: { celsius: cool.meanCelsius } })
+    : say('vectors-not-yet', args);
 }
 
 const turnsSay = ({ counted, needed }: Sanitising['turns']): Say =>

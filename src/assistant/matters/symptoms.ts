@@ -27,6 +27,27 @@ export function symptomLines(
   return symptom ? diagnosisLines(draft, symptom, place, null) : [];
 }
 
+/** What ails a pile that was asked about: what its last readings say, else that it is cold where it is. */
+export function ailmentLines(draft: Draft, place: string, judged: Judged): Line[] {
+  const { readings } = judged.batch;
+  const last = readings.filter(({ localDate }) => localDate === readings.at(-1)?.localDate);
+  const shown = last.length > 0 ? symptomOf(judged, last) : null;
+  const isCold = last.length > 0 && Math.max(...last.map(hottestOf)) < 45;
+  // What has been hot and cools is on its way, and not cold.
+  const symptom = shown ?? (isCold ? 'cold' : last.length === 0 ? feltIn(judged.batch) : null);
+  return symptom && !isCuring(judged) ? diagnosisLines(draft, symptom, place, null) : [];
+}
+
+/** With no reading at all, what the handful says. */
+function feltIn({ moisture }: Batch): Symptom | null {
+  const feel = moisture.at(-1)?.feel;
+  if (feel === 'wet' || feel === 'dripping') return 'wet';
+  return feel === 'dry' ? 'dry' : null;
+}
+
+const isCuring = ({ ready }: Judged): boolean =>
+  ready.stage.stage === 'curing' || ready.stage.stage === 'near-ambient';
+
 /** Readings this far under the last of the days before are a fast drop. @source common practice, no source */
 const DROP_C = 15;
 const DROP_DAYS_MS = 3.5 * 86_400_000;

@@ -3,12 +3,12 @@ import type { Entry, Request, RuleSetName } from '#records';
 import { RULE_SETS, Site } from '#records';
 import type { Draft } from '../draft.ts';
 import { entryLine } from '../entry-lines.ts';
+import { ruleSetChosen } from '../matters/rule-set.ts';
 import { weighed } from '../nets.ts';
 import { pageAddress } from '../page-address.ts';
 import { say } from '../say.ts';
 import { settingsOf } from '../settings-of.ts';
 import { watchedLines } from '../watched-says.ts';
-import { ruleSetChosen } from './rule-set.ts';
 
 type Check = (value: unknown, draft: Draft) => boolean;
 
@@ -91,6 +91,7 @@ const CHECKS: Record<string, Check> = {
   'keep-messages': inRange(1, 36_500),
   hold: (value) => value === false || text(value, undefined as never),
   'lab-standard': oneOf(...LAB_STANDARDS),
+  'vector-attraction': oneOf('on', 'off'),
   'day-count': oneOf(...DAY_COUNTS),
   depth: range('fromCm', 'toCm', 0, 300),
   band: inRange(40, 100),

@@ -1,10 +1,12 @@
 import { type Batch, batchAt, drumNow, drumRulesOf, hottestOf } from '#core';
+import { asksWhatAils } from '#parsers';
 import type { Request } from '#records';
 import type { Draft } from '../draft.ts';
 import { holdWhy } from '../matters/gate.ts';
 import { airNow } from '../matters/heat.ts';
 import { bandOf, type Judged, judge } from '../matters/judging.ts';
-import { proofLine } from '../matters/proof-lines.ts';
+import { proofLine, vectorsSay } from '../matters/proof-lines.ts';
+import { ailmentLines } from '../matters/symptoms.ts';
 import { heatDrawing } from '../pictures-of/heat.ts';
 import { type Line, type Say, say } from '../say.ts';
 import { whyPile } from '../why/pile.ts';
@@ -25,6 +27,8 @@ export function status(draft: Draft, request: Request): void {
     const batch = batchAt(picture, place);
     if (batch) {
       draft.lines.push(...pileStatus(draft, place, batch));
+      if (asksWhatAils(request.said ?? ''))
+        draft.lines.push(...ailmentLines(draft, place, judge(draft, batch)));
       draft.drawing ??= () => heatDrawing({ ...draft, picture: draft.picture() }, place, batch);
     } else draft.lines.push(notThere(draft, place));
     return;
@@ -73,10 +77,17 @@ function pileStatus(draft: Draft, place: string, batch: Batch): Line[] {
   draft.why.push(...whyPile(draft, place, judged));
   const lines: Line[] = [...dangerLine(draft, place, batch), pileLine(draft, place, batch, stageSay(judged))];
   if (judged.proof) lines.push(proofLine(draft, place, judged.proof));
+  lines.push(...vectorLines(judged));
   if (batch.state !== 'open') lines.push(...readyLines(place, judged), ...forecastLines(judged));
   lines.push(...careLine(batch));
   lines.push(...problemLines(draft, (each) => each === place));
   return lines;
+}
+
+/** Once the heat is shown its readings go on for this; where it is asked for, from the first one. */
+function vectorLines({ batch, proof, vectors }: Judged): Line[] {
+  if (!vectors || batch.state === 'ready' || batch.readings.length === 0) return [];
+  return vectors.asked || proof?.verdict === 'met' ? [vectorsSay(vectors)] : [];
 }
 
 function dangerLine(draft: Draft, place: string, batch: Batch): Line[] {

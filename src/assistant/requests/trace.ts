@@ -1,9 +1,9 @@
-import { batchAt, traceOf } from '#core';
+import { batchAt, type ReleaseGap, traceOf } from '#core';
 import type { Request } from '#records';
 import type { Draft } from '../draft.ts';
 import { gapSay, holdWhy } from '../matters/gate.ts';
 import { judge } from '../matters/judging.ts';
-import { proofLine } from '../matters/proof-lines.ts';
+import { proofLine, vectorsSay } from '../matters/proof-lines.ts';
 import { traceLines } from '../matters/trace-lines.ts';
 import { type Line, say } from '../say.ts';
 import { whyPile } from '../why/pile.ts';
@@ -19,7 +19,7 @@ export function trace(draft: Draft, request: Request): void {
     return;
   }
   const judged = judge(draft, batch);
-  const { release, proof, ready } = judged;
+  const { release, proof, vectors, ready } = judged;
   const lines: Line[] = [];
   if (batch.hold) {
     lines.push(
@@ -32,9 +32,8 @@ export function trace(draft: Draft, request: Request): void {
     );
   } else lines.push(say(release.may ? 'trace-may' : 'trace-not-yet', { place: { place } }));
   if (proof) lines.push(proofLine(draft, place, proof));
-  const gaps = release.missing
-    .filter(({ code }) => code !== 'hold' && code !== 'not-sanitised' && code !== 'not-ready')
-    .map(gapSay);
+  if (vectors) lines.push(vectorsSay(vectors));
+  const gaps = release.missing.filter(({ code }) => !SAID_ELSEWHERE.includes(code)).map(gapSay);
   const missing = [...gaps, ...missingSays(ready)];
   if (missing.length > 0) lines.push([say('trace-missing'), ...missing.slice(0, SHOWN)]);
   lines.push(...traceLines(place, traceOf(batch)));
@@ -44,3 +43,5 @@ export function trace(draft: Draft, request: Request): void {
 }
 
 const SHOWN = 5;
+/** Gaps that have a line of their own. */
+const SAID_ELSEWHERE: ReleaseGap['code'][] = ['hold', 'not-sanitised', 'vectors', 'not-ready'];

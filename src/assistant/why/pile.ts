@@ -1,13 +1,14 @@
 import type { HeatAssumption, HeatWhy, Sanitising } from '#core';
 import type { Draft } from '../draft.ts';
 import type { Judged } from '../matters/judging.ts';
-import { argOf, reasonSay } from '../matters/proof-lines.ts';
+import { argOf, reasonSay, vectorsSay } from '../matters/proof-lines.ts';
 import { type Arg, type Line, say } from '../say.ts';
 
 /** How the answer about a pile came about: figures, rule with its citation, what was assumed. */
-export function whyPile(_draft: Draft, place: string, { proof, ready, forecast }: Judged): Line[] {
+export function whyPile(_draft: Draft, place: string, { proof, vectors, ready, forecast }: Judged): Line[] {
   const lines: Line[] = [];
   if (proof) lines.push(...whyProof(place, proof));
+  if (vectors) lines.push(vectorsSay(vectors), sourceLine(vectors.proof.why.source));
   const { stage } = ready;
   if (stage.hottestC !== null) {
     lines.push(

@@ -2,7 +2,7 @@ import type { RuleSetName } from '#records';
 import { addDays, daysBetween } from '../calendar.ts';
 import { RULE_SET_DATA } from '../heat/rule-sets.ts';
 import { type Sanitising, sanitising } from '../heat/sanitising.ts';
-import { ruleSetOf, sanitisingOptionsOf, wasHotLately } from '../picture/proof.ts';
+import { ruleSetOf, sanitisingOptionsOf, vectorsOf, wasHotLately } from '../picture/proof.ts';
 import type { Batch } from '../picture/types.ts';
 import { coded, type DutyContext, type DutyRule, type Found } from './duty.ts';
 import { safeBatches } from './keep-away.ts';
@@ -42,6 +42,12 @@ function found(batch: Batch, context: DutyContext): Found[] {
       }),
     ];
   }
+  const vectors = batch.state === 'closed' ? vectorsOf(picture, batch, context) : null;
+  if (vectors?.asked && vectors.proof.verdict !== 'met' && vectors.proof.counted > 0) {
+    const { counted, needed } = vectors.proof;
+    const args = { day: { count: counted + 1 }, needed: { count: needed } };
+    return [duty(batch, localDate, 4, { code: 'proving', args: { ...args, rule: NO_RULE } })];
+  }
   const every = everyDays(context, 'read-pile', WEEKLY_DAYS);
   const since = last?.localDate ?? youngSince(batch)?.localDate ?? null;
   if (since === null) return [];
@@ -52,6 +58,9 @@ function found(batch: Batch, context: DutyContext): Found[] {
     : coded('never-read', { date: { date: since } });
   return [{ ...duty(batch, by, 2, why), canWait: true }];
 }
+
+/** The count beside the rule set has no name of its own among the rules. */
+const NO_RULE = { term: 'none', of: 'rule-set' } as const;
 
 /** A rule that counts an hour asks for the next reading within it, though there was one today. */
 const wantsAnother = (proof: Sanitising | null, rule: RuleSetName | null, { at }: DutyContext): boolean =>

@@ -2,7 +2,7 @@ import { addDays } from '../calendar.ts';
 import { type Readiness, readiness } from '../heat/readiness.ts';
 import { canLeave, type Release } from '../heat/release.ts';
 import { sanitising } from '../heat/sanitising.ts';
-import { labStandardOf, ruleSetOf, sanitisingOptionsOf } from '../picture/proof.ts';
+import { labStandardOf, ruleSetOf, sanitisingOptionsOf, vectorsOf } from '../picture/proof.ts';
 import type { Batch } from '../picture/types.ts';
 import type { DutyContext, DutyRule, Found } from './duty.ts';
 import { safeBatches } from './keep-away.ts';
@@ -23,6 +23,8 @@ function judged(context: DutyContext): Judged[] {
     const since = youngSince(batch)?.localDate;
     if (batch.state !== 'closed' || since === undefined || since > young) return [];
     const proof = rule ? sanitising(batch, rule, sanitisingOptionsOf(picture, localDate), context) : null;
+    const told = vectorsOf(picture, batch, context);
+    const vectors = told?.asked ? told.proof : null;
     const { ambient, problems } = picture;
     const litres = batch.level?.litres ?? null;
     const state = readiness({ batch, ambient, sanitising: proof, labStandard, litres }, context);
@@ -30,7 +32,7 @@ function judged(context: DutyContext): Judged[] {
       {
         batch,
         state,
-        release: canLeave({ batch, readiness: state, sanitising: proof, problems, labStandard }),
+        release: canLeave({ batch, readiness: state, sanitising: proof, vectors, problems, labStandard }),
       },
     ];
   });

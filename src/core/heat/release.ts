@@ -9,6 +9,7 @@ export type ReleaseGap =
   | { code: 'hold'; entry: number; localDate: string; why: string }
   | { code: 'no-rule-set' }
   | { code: 'not-sanitised'; verdict: Sanitising['verdict']; rule: string; counted: number; needed: number }
+  | { code: 'vectors'; counted: number; needed: number }
   | {
       code: 'lab-failed';
       analyte: Analyte;
@@ -36,6 +37,8 @@ export type ReleaseInput = {
   batch: Batch;
   readiness: Readiness;
   sanitising: Sanitising | null;
+  /** Vector attraction, where the site asks for it. */
+  vectors?: Sanitising | null;
   problems?: readonly OpenProblem[];
   labStandard?: LabStandardName | null;
 };
@@ -64,7 +67,7 @@ function labGaps(batch: Batch, standard: LabStandardName): ReleaseGap[] {
  * @example canLeave({ batch: batchOf({ hold: { ...momentAt(1, 7), why: 'salmonella' } }), readiness: readiness({ batch: batchOf() }, nowAt(2)), sanitising: null }) // { may: false, held: true }
  */
 export function canLeave(input: ReleaseInput): Release {
-  const { batch, readiness, sanitising, problems = [], labStandard = null } = input;
+  const { batch, readiness, sanitising, vectors = null, problems = [], labStandard = null } = input;
   const missing: ReleaseGap[] = [];
   if (batch.hold) {
     const { entry, localDate, why } = batch.hold;
@@ -74,6 +77,9 @@ export function canLeave(input: ReleaseInput): Release {
   else if (sanitising.verdict !== 'met') {
     const { verdict, rule, counted, needed } = sanitising;
     missing.push({ code: 'not-sanitised', verdict, rule, counted, needed });
+  }
+  if (vectors !== null && vectors.verdict !== 'met') {
+    missing.push({ code: 'vectors', counted: vectors.counted, needed: vectors.needed });
   }
   if (labStandard !== null) missing.push(...labGaps(batch, labStandard));
   for (const { place, topic, entry, localDate } of problems) {

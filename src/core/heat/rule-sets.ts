@@ -200,6 +200,13 @@ export const VECTOR_ATTRACTION: RuleSet = {
 };
 
 /**
+ * Whether a rule set is one of the US sewage-sludge rule, beside which vector attraction is looked at.
+ * @source 40 CFR 503 App. B and 503.33, 1993
+ * @example looksAtVectors('eu-70-3d') // false
+ */
+export const looksAtVectors = (name: RuleSetName): boolean => RULE_SET_DATA[name].citations.includes(PFRP);
+
+/**
  * Whether a starting C:N lies in the band of the US organic rule, both ends included.
  * @source 7 CFR 205.203(c)(2) (seen quoted)
  * @example organicStartingCn(22) // false

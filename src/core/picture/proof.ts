@@ -2,9 +2,15 @@ import { RULE_SETS, type RuleSetName } from '#records';
 import { addDays } from '../calendar.ts';
 import { lowestOf } from '../heat/danger-bands.ts';
 import { LAB_STANDARDS, type LabStandardName } from '../heat/labs.ts';
-import { DAY_COUNTS, type DayCount, type DepthRange, RULE_SET_DATA } from '../heat/rule-sets.ts';
-import { sanitising } from '../heat/sanitising.ts';
-import type { SanitisingOptions } from '../heat/stretches.ts';
+import {
+  DAY_COUNTS,
+  type DayCount,
+  type DepthRange,
+  looksAtVectors,
+  RULE_SET_DATA,
+} from '../heat/rule-sets.ts';
+import { type Sanitising, sanitising, vectorAttraction } from '../heat/sanitising.ts';
+import type { HeatHistory, Now, SanitisingOptions } from '../heat/stretches.ts';
 import { own } from './change.ts';
 import { settingAt } from './setting-at.ts';
 import type { Batch, Joining, Moment, Picture } from './types.ts';
@@ -67,4 +73,22 @@ export function proofThen(
   if (!rule) return { provenThen: null };
   const { verdict, provenBy } = sanitising(batch, rule, sanitisingOptionsOf(picture, now.localDate), now);
   return verdict === 'met' ? { provenThen: true, provenBy } : { provenThen: false };
+}
+
+/** How a site looks at vector attraction: as a thing to know, or as one that what leaves must have met. */
+export type Vectors = { asked: boolean; proof: Sanitising };
+
+/**
+ * Vector attraction of a batch: asked for where the site has set it so, told beside a rule of 40 CFR 503 where it has
+ * not, else null.
+ * @source 40 CFR 503.33(b)(5), 1993 (from memory)
+ * @example vectorsOf(emptyPicture(SITE), batchOf(), nowAt(2)) // null
+ */
+export function vectorsOf(picture: Picture, batch: HeatHistory, now: Now): Vectors | null {
+  const setting = settingAt(picture, 'vector-attraction', now.localDate);
+  const rule = ruleSetOf(picture, now.localDate);
+  const told = rule !== null && looksAtVectors(rule);
+  if (setting === 'off' || (setting !== 'on' && !told)) return null;
+  const proof = vectorAttraction(batch, sanitisingOptionsOf(picture, now.localDate), now);
+  return { asked: setting === 'on', proof };
 }

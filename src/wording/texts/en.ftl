@@ -350,6 +350,7 @@ setting-name-safety-address = address
 setting-name-safety-isolator = power off at
 setting-name-safety-firstaider = first-aider
 setting-name-aeration = aeration
+setting-name-vector-attraction = vector attraction
 setting-name-name = name
 setting-name-place = place
 setting-name-page-address = page address
@@ -692,6 +693,9 @@ proof-met = { CAP($place) }: { $counted } of { $needed } { $unit } hot. Time and
 proof-not-yet = { CAP($place) }: { $counted } of { $needed } { $unit } hot. Next reading by { $date }, or it counts no further.
 proof-none = { CAP($place) }: 0 of { $needed } { $unit } hot so far.
 proof-cannot-show = { CAP($place) }: cannot be shown on these readings ({ $counted } of { $needed } { $unit }).
+vectors-met = Vector attraction (flies, rats): met, { $counted } days over { $level }, mean over { $above }.
+vectors-not-yet = Vector attraction (flies, rats): { $counted } of { $needed } days over { $level } in a row; the mean must be over { $above }.
+vectors-cool = Vector attraction (flies, rats): over { $level } for { $needed } days, but the mean of { $mean } is not over { $above }.
 regulator-decides = Your regulator decides; this is only what the book shows.
 
 ## What is wrong, what may leave, the drum
@@ -1016,6 +1020,7 @@ gap-hold = on hold ({ $why }, #{ $entry }, { $date })
 gap-no-rule-set = no rule for heat is set
 gap-not-yet = { $counted } of { $needed } hot days or hours shown
 gap-cannot-show = heat cannot be shown on its readings
+gap-vectors = vector attraction { $counted } of { $needed } days
 gap-lab-failed = { $analyte } { $value }, limit { $max } { $unit }
 gap-lab-unclear = { $analyte } cannot be told from the result
 gap-lab-missing = { $count ->

@@ -350,6 +350,7 @@ setting-name-safety-address = dirección
 setting-name-safety-isolator = interruptor principal
 setting-name-safety-firstaider = primeros auxilios
 setting-name-aeration = aireación
+setting-name-vector-attraction = atracción de vectores
 setting-name-name = nombre
 setting-name-place = lugar
 setting-name-page-address = dirección de la página
@@ -692,6 +693,9 @@ proof-met = { CAP($place) }: { $counted } de { $needed } { $unit } caliente. Tie
 proof-not-yet = { CAP($place) }: { $counted } de { $needed } { $unit } en calor. Próxima lectura a más tardar { $date }, o deja de contar.
 proof-none = { CAP($place) }: 0 de { $needed } { $unit } caliente hasta ahora.
 proof-cannot-show = { CAP($place) }: no se puede mostrar con estas lecturas ({ $counted } de { $needed } { $unit }).
+vectors-met = Atracción de vectores (moscas, ratas): cumplida, { $counted } días a más de { $level }, media de más de { $above }.
+vectors-not-yet = Atracción de vectores (moscas, ratas): { $counted } de { $needed } días seguidos a más de { $level }; la media debe pasar de { $above }.
+vectors-cool = Atracción de vectores (moscas, ratas): más de { $level } durante { $needed } días, pero la media de { $mean } no pasa de { $above }.
 regulator-decides = Su autoridad decide; esto es solo lo que muestra la bitácora.
 
 ## Lo que falla, lo que puede salir, el tambor
@@ -997,6 +1001,7 @@ gap-hold = retenida ({ $why }, #{ $entry }, { $date })
 gap-no-rule-set = no hay regla de calor puesta
 gap-not-yet = { $counted } de { $needed } días u horas en calor mostrados
 gap-cannot-show = sus lecturas no pueden mostrar el calor
+gap-vectors = atracción de vectores { $counted } de { $needed } días
 gap-lab-failed = { $analyte } { $value }, límite { $max } { $unit }
 gap-lab-unclear = { $analyte }: el resultado no permite saberlo
 gap-lab-missing = { $count ->

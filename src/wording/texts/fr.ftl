@@ -350,6 +350,7 @@ setting-name-safety-address = adresse
 setting-name-safety-isolator = sectionneur
 setting-name-safety-firstaider = secouriste
 setting-name-aeration = aération
+setting-name-vector-attraction = attraction des vecteurs
 setting-name-name = nom
 setting-name-place = lieu
 setting-name-page-address = adresse de la page
@@ -692,6 +693,9 @@ proof-met = { CAP($place) } : { $counted } sur { $needed } { $unit } au chaud. 
 proof-not-yet = { CAP($place) } : { $counted } sur { $needed } { $unit } au chaud. Prochain relevé au plus tard { $date }, sinon le compte s'arrête.
 proof-none = { CAP($place) } : 0 sur { $needed } { $unit } au chaud pour l'instant.
 proof-cannot-show = { CAP($place) } : pas montrable avec ces lectures ({ $counted } sur { $needed } { $unit }).
+vectors-met = Attraction des vecteurs (mouches, rats) : acquise, { $counted } jours à plus de { $level }, moyenne de plus de { $above }.
+vectors-not-yet = Attraction des vecteurs (mouches, rats) : { $counted } jours sur { $needed } à plus de { $level } d'affilée ; la moyenne doit dépasser { $above }.
+vectors-cool = Attraction des vecteurs (mouches, rats) : plus de { $level } pendant { $needed } jours, mais la moyenne de { $mean } ne dépasse pas { $above }.
 regulator-decides = Votre autorité décide ; ceci n'est que ce que montre le cahier.
 
 ## Ce qui ne va pas, ce qui peut sortir, le tambour
@@ -997,6 +1001,7 @@ gap-hold = bloqué ({ $why }, #{ $entry }, { $date })
 gap-no-rule-set = aucune règle de chaleur choisie
 gap-not-yet = { $counted } jours ou heures chauds montrés sur { $needed }
 gap-cannot-show = ses relevés ne peuvent montrer la chaleur
+gap-vectors = attraction des vecteurs { $counted } jours sur { $needed }
 gap-lab-failed = { $analyte } { $value }, limite { $max } { $unit }
 gap-lab-unclear = { $analyte } : le résultat ne permet pas de dire
 gap-lab-missing = { $count ->
