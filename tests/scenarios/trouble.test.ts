@@ -34,7 +34,7 @@ describe('trouble is asked about once, then named', () => {
     expect(crew.ask('C is cold')).toMatch(/Squeeze/);
     // Just turned, a pile is never called cold; frozen it is left alone.
     crew.ask('turned C');
-    expect(crew.ask('C is cold')).toMatch(/just turned · wait · read it again tomorrow/);
+    expect(crew.ask('C is cold')).toMatch(/only the turn · wait · read it again tomorrow/);
     crew.ask('A -2');
     expect(crew.ask('A is cold')).toMatch(/Likely frozen · leave it alone/);
   });
