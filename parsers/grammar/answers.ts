@@ -131,7 +131,10 @@ function answerDoubt(
     );
     return to(say ?? typed);
   }
-  if (all.some((one) => one.cls === 'yes')) return real(question).length === 1 ? to(nth(0)!) : to('yes');
+  // `ok` said by the way lets nothing off a held pile: that is allowed by its own word.
+  const mayNod = real(question).length === 1 && question.doubt.why !== 'held-pile';
+  if (all.some((one) => one.cls === 'yes'))
+    return mayNod ? to(nth(0)!) : question.doubt.why === 'held-pile' ? null : to('yes');
   if (all.some((one) => one.cls === 'noans')) return to(chosenBy(question, (one) => one === 'drop') ?? 'no');
   return null;
 }

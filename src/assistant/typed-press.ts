@@ -42,7 +42,21 @@ function ofLastReply(draft: Draft, said: string): ChoiceAct | null {
   const offered = draft.book.memo<Offered>(draft.siteId, keyOf(draft));
   if (!offered || Date.parse(draft.now) - Date.parse(offered.at) > ANSWERABLE_MIN * 60_000) return null;
   const row = draft.book.outgoing(offered.outgoing);
-  return row?.choices.find((choice) => isAnswer(choice) && fold(choice.label) === said)?.act ?? null;
+  const answers = row?.choices.filter(isAnswer) ?? [];
+  return (answers.find(({ label }) => fold(label) === said) ?? nodded(answers, said))?.act ?? null;
+}
+
+const NODS: Readonly<Record<string, RegExp>> = {
+  yes: /^(?:yes|yep|yeah|y|oui|ouais|si|sip)$/,
+  no: /^(?:no|nope|n|non)$/,
+};
+
+/** `does food show?` can be answered with a plain yes or no: it was asked last, and speaks of nothing else. */
+function nodded(answers: readonly Choice[], said: string): Choice | undefined {
+  return answers.find(({ act }) => {
+    const to = act.do === 'ask' && act.request.request === 'diagnose' ? String(act.request.to) : '';
+    return NODS[to]?.test(said) ?? false;
+  });
 }
 
 /** The sender's own doubts come first, then the newest; of a word that fits two buttons of one doubt nobody can tell. */

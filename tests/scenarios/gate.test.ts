@@ -119,6 +119,34 @@ describe('the gate', () => {
     expect(chosen.replies[0]!.text).toMatch(/pile B is on hold: nothing leaves it/);
   });
 
+  test('a yes or an ok meant for something else lets nothing off a held pile', () => {
+    const crew = start();
+    crew.ask('settings', { from: 'Bo', coordinator: true });
+    crew.ask('lab says salmonella in C');
+    crew.ask('2 barrows from C to the market');
+    crew.ask('flies on A');
+    expect(crew.ask('yes', { from: 'Bo' })).toMatch(/^Likely fresh food lies bare/);
+    for (const word of ['ok', 'yes', 'sure', 'oui']) crew.ask(word, { from: 'Bo' });
+    expect(crew.lines().some(({ record, held }) => record.kind === 'removal' && !held)).toBe(false);
+    expect(crew.ask('allow it', { from: 'Bo' })).toMatch(/Left the site: finished compost · 2 barrows/);
+  });
+
+  test('what a laboratory finds stands before a hold that was laid by word, whichever came first', () => {
+    const crew = start();
+    crew.ask('settings', { from: 'Bo', coordinator: true });
+    crew.ask('hold B: odd smell', { from: 'Bo' });
+    const found = crew.say('lab says salmonella in B');
+    expect(found.replies[0]!.text).toMatch(/Pile B is ON HOLD \(Salmonella\)/);
+    expect(found.posts).toMatchObject([{ about: 'alarm', private: true }]);
+    crew.ask('hold B: wait for the boss', { from: 'Bo' });
+    expect(crew.ask('B?')).toMatch(/HELD: Salmonella/);
+    expect(crew.ask('lab says no salmonella in B')).toMatch(
+      /Pile B stays ON HOLD \(Salmonella\) until a coordinator lifts it/,
+    );
+    crew.ask('joined B to A');
+    expect(crew.ask('A?')).toMatch(/HELD: Salmonella/);
+  });
+
   test('a message edited into "finished" is asked about as well', () => {
     const crew = start();
     crew.say('pile C is full', { id: 'f1' });

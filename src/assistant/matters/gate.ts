@@ -1,4 +1,13 @@
-import { type Batch, batchAt, type Picture, type ReleaseGap, ruleSetOf, traceOf } from '#core';
+import {
+  type Batch,
+  batchAt,
+  labHolds,
+  labStandardOf,
+  type Picture,
+  type ReleaseGap,
+  ruleSetOf,
+  traceOf,
+} from '#core';
 import type { BookRecordOf, Doubt, Entry, FieldRecord } from '#records';
 import type { Draft } from '../draft.ts';
 import { type Arg, type Line, type Say, say } from '../say.ts';
@@ -53,12 +62,15 @@ export function gateMatters(draft: Draft, written: readonly Entry[]): { urgent: 
   return { urgent, lines };
 }
 
-/** A result that puts a pile on hold: said in the reply, and to the coordinators directly. */
+/** A result that puts a pile on hold, or keeps it there: said in the reply, and to the coordinators directly. */
 function labLines(draft: Draft, entry: Entry): Line[] {
   const { place } = entry.record as BookRecordOf<'lab-result'>;
   const batch = batchAt(draft.picture(), place);
-  if (batch?.hold?.entry !== entry.number) return [];
-  const line = say('hold-laid', { place: { place }, why: holdWhy(batch.hold.why) });
+  const lab = batch?.labs.find((each) => each.entry === entry.number);
+  if (!batch?.hold || !lab) return [];
+  if (!labHolds(lab, labStandardOf(draft.picture(), draft.today)))
+    return [say('hold-still', { place: { place }, why: holdWhy(batch.hold.why) })];
+  const line = say('hold-laid', { place: { place }, why: holdWhy(`lab:${lab.analyte}`) });
   const went = batch.removals.filter(({ material }) => material === 'finished-compost').length;
   const traced = traceLines(place, traceOf(batch));
   draft.posts.push({

@@ -32,7 +32,7 @@ export function trace(draft: Draft, request: Request): void {
     );
   } else lines.push(say(release.may ? 'trace-may' : 'trace-not-yet', { place: { place } }));
   if (proof) lines.push(proofLine(draft, place, proof));
-  if (vectors) lines.push(vectorsSay(vectors));
+  if (vectors && (vectors.asked || batch.readings.length > 0)) lines.push(vectorsSay(vectors));
   const gaps = release.missing.filter(({ code }) => !SAID_ELSEWHERE.includes(code)).map(gapSay);
   const missing = [...gaps, ...missingSays(ready)];
   if (missing.length > 0) lines.push([say('trace-missing'), ...missing.slice(0, SHOWN)]);

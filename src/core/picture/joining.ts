@@ -62,6 +62,17 @@ export function withSource(sources: Batch['sources'], source: string, localDate:
 const kinOf = (batch: Batch, name: string): string[] =>
   batch.kin.includes(name) || name === batch.name ? batch.kin : [...batch.kin, name];
 
+type Hold = Batch['hold'];
+const isLab = (hold: Hold): boolean => hold !== null && hold.why.startsWith('lab:');
+
+/**
+ * Of two holds the one that is shown: what a laboratory found before what somebody said, else the first laid.
+ * @source none needed
+ * @example graverHold(null, null) // null
+ */
+export const graverHold = (first: Hold, second: Hold): Hold =>
+  isLab(second) && !isLab(first) ? second : (first ?? second);
+
 /** One batch ceases into another: its sources and its hold go along; proven stays only what was proven on both sides. */
 export function joinInto(picture: Picture, from: string, into: string, now: Moment): Picture {
   const leaving = batchAt(picture, from);
@@ -80,7 +91,7 @@ export function joinInto(picture: Picture, from: string, into: string, now: Mome
     }),
     sources: mergedSources(batch.sources, leaving.sources),
     kin: [from, ...leaving.kin].reduce((kin, name) => kinOf({ ...batch, kin }, name), batch.kin),
-    hold: batch.hold ?? leaving.hold,
+    hold: graverHold(batch.hold, leaving.hold),
   }));
 }
 
@@ -165,6 +176,6 @@ export function addFromPile(
     }),
     sources: source ? mergedSources(batch.sources, source.sources) : batch.sources,
     kin: source ? kinOf(batch, from) : batch.kin,
-    hold: batch.hold ?? source?.hold ?? null,
+    hold: graverHold(batch.hold, source?.hold ?? null),
   }));
 }

@@ -3,7 +3,7 @@ import { labHolds } from '../heat/labs.ts';
 import { BULK_DENSITY } from '../mix/tested.ts';
 import { sumKg } from '../weights/sum-kg.ts';
 import { appended, BATCH_DAYS, onBatch, onDay, onDrum, own, plus, type Reducers } from './change.ts';
-import { addFromPile, joinInto, moveTo, splitFrom } from './joining.ts';
+import { addFromPile, graverHold, joinInto, moveTo, splitFrom } from './joining.ts';
 import { batchAt, batchFor, ceased, drumName, isBlank, placeKind, started } from './places.ts';
 import { labStandardOf } from './proof.ts';
 import { quantityOf } from './quantity.ts';
@@ -79,11 +79,9 @@ export const piles: Reducers<'pile' | 'transfer' | 'removal' | 'screening' | 'sa
     };
     return onBatch(found.picture, found.batch.id, (batch) => ({
       labs: appended(batch.labs, lab, BATCH_DAYS),
-      hold:
-        batch.hold ??
-        (labHolds(lab, labStandardOf(picture, now.localDate))
-          ? { ...now, why: `lab:${record.analyte}` }
-          : null),
+      hold: labHolds(lab, labStandardOf(picture, now.localDate))
+        ? graverHold(batch.hold, { ...now, why: `lab:${record.analyte}` })
+        : batch.hold,
     }));
   },
 };

@@ -2,6 +2,7 @@ import type { BookRecordOf } from '#records';
 import { sumKg } from '../weights/sum-kg.ts';
 import { onBatch, onDay, own, type Reducers, without } from './change.ts';
 import { settlePending } from './intake.ts';
+import { graverHold } from './joining.ts';
 import { batchAt } from './places.ts';
 import type { Moment, Picture, SettingLine } from './types.ts';
 
@@ -101,7 +102,6 @@ function held(picture: Picture, place: string, value: unknown, now: Moment): Pic
   const batch = batchAt(picture, place);
   if (!batch) return picture;
   const lifted = value === false || value === null || value === 'off';
-  return onBatch(picture, batch.id, () => ({
-    hold: lifted ? null : { ...now, why: typeof value === 'string' ? value : 'said' },
-  }));
+  const laid = { ...now, why: typeof value === 'string' ? value : 'said' };
+  return onBatch(picture, batch.id, () => ({ hold: lifted ? null : graverHold(laid, batch.hold) }));
 }

@@ -1010,6 +1010,7 @@ hold-trace = { $count ->
     [one] Compost left { $place } once: see who received it.
    *[other] Compost left { $place } { $count } times: see who received it.
   }
+hold-still = { CAP($place) } stays ON HOLD ({ $why }) until a coordinator lifts it.
 hold-stays = Still on hold by #{ $entry }: only a coordinator can take that back.
 hold-said = a coordinator said so
 button-trace = Trace { $place }

@@ -991,6 +991,7 @@ hold-trace = { $count ->
     [one] Salió compost de { $place } una vez: vea quién lo recibió.
    *[other] Salió compost de { $place } { $count } veces: vea quién lo recibió.
   }
+hold-still = { CAP($place) } sigue RETENIDA ({ $why }) hasta que un coordinador la libere.
 hold-stays = Sigue retenida por #{ $entry }: solo un coordinador puede deshacerlo.
 hold-said = lo dijo un coordinador
 button-trace = Rastrear { $place }

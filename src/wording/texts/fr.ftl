@@ -991,6 +991,7 @@ hold-trace = { $count ->
     [one] Du compost est sorti une fois de { $place } : voyez qui l'a reçu.
    *[other] Du compost est sorti { $count } fois de { $place } : voyez qui l'a reçu.
   }
+hold-still = { CAP($place) } reste BLOQUÉ ({ $why }) jusqu'à l'accord d'un responsable.
 hold-stays = Reste bloqué par #{ $entry } : seul un responsable peut l'annuler.
 hold-said = un responsable l'a dit
 button-trace = Suivre { $place }
