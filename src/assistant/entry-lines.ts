@@ -1,6 +1,7 @@
 import { type Estimate, settingAt } from '#core';
 import type { BookKind, BookRecordOf, Entry } from '#records';
 import type { Draft } from './draft.ts';
+import { heatSettingSay } from './heat-settings-says.ts';
 import { weighed } from './nets.ts';
 import { oftenSay } from './often.ts';
 import { type Arg, type Say, say } from './say.ts';
@@ -317,6 +318,8 @@ function settingSay(record: BookRecordOf<'setting'>, draft: Draft): Say {
     const { chips, food } = value as { chips: number; food: number };
     return say('setting-ratio', { chips: { number: chips }, food: { number: food } });
   }
+  const heat = heatSettingSay(record.name, value);
+  if (heat) return heat;
   const watched = watchedSay(record.name, value);
   if (watched) return watched;
   const drum = drumSettingSay(record.name, of, value);
@@ -365,8 +368,6 @@ function drumSettingSay(full: string, of: string, value: unknown): Say | null {
   if (name === 'mix-water') return say('setting-mix-water', range);
   if (name === 'mix-cn') return say('setting-mix-cn', range);
   if (name === 'drum-interval') return say('setting-drum-interval', range);
-  if (name === 'band')
-    return say('setting-band', { band: { term: of, of: 'heat-band' }, celsius: { celsius: Number(value) } });
   if (name === 'drum-way') return say('setting-drum-way', { way: { term: plain(value), of: 'drum-way' } });
   if (name === 'drum-call') return say('setting-drum-call', { whom: { text: plain(value) } });
   if (MATERIAL_FIGURES.includes(name) && of) {

@@ -174,6 +174,21 @@ describe('a rule for heat is chosen', () => {
     expect(crew.ask('set rule set catering-70-1h')).toMatch(/readings at most 60 min apart/);
   });
 
+  test('a site may be more careful about heat, never less; what is set is listed', () => {
+    const crew = startScenario(HOSPITAL);
+    expect(crew.ask('set do not open 81')).toMatch(/That value cannot be right for do not open/);
+    expect(crew.ask('set do not open 75')).toMatch(/do not open from 75 °C/);
+    expect(crew.ask('B 75.5')).toMatch(/^Pile B 75\.5 °C: DO NOT OPEN OR TURN IT/);
+    expect(crew.ask('set lab standard foo')).toMatch(/It can be one of: ccme-a, .*ontario-aa/);
+    crew.ask('set lab standard ontario AA');
+    crew.ask('set depth 40-60 cm');
+    expect(crew.ask('settings')).toMatch(
+      /Heat · readings judged at 40 cm to 60 cm deep · laboratory limits of ontario-aa · do not open from 75 °C/,
+    );
+    // Copper over 100 mg/kg is over the limit of Ontario's AA, and not of category A.
+    expect(crew.ask('lab C copper 101 mg/kg')).toMatch(/ON HOLD \(copper\)/);
+  });
+
   test('a rule that came with the site file is told of at the first reading of a pile, once', () => {
     const crew = startScenario({ ...HOSPITAL, ruleSet: 'aerated-pile-3d' });
     const first = crew.say('B 60 at 40 cm');
@@ -189,13 +204,13 @@ describe('a rule for heat is chosen', () => {
     const asked = crew.say('set rule set aerated-pile-3d');
     expect(asked.replies[0]!.text).toMatch(/blown by a fan, or do they only breathe/);
     expect(asked.replies[0]!.choices).toEqual(['blown by a fan', 'they only breathe']);
-    expect(crew.ask('they only breathe')).toMatch(/aeration breathing/);
+    expect(crew.ask('they only breathe')).toMatch(/Set: pipes that only breathe/);
     expect(crew.ask('set rule set aerated-pile-3d')).not.toMatch(/blown by a fan/);
     for (const day of ['10', '11', '12', '13']) crew.ask('B 60 at 40 cm', { at: `2026-12-${day}T09:00` });
     expect(crew.ask('B?', { at: '2026-12-13T10:00' })).toMatch(
       /cannot be shown.*only breathe are no forced aeration/,
     );
-    expect(crew.ask('set aeration forced', { at: '2026-12-13T10:01' })).toMatch(/aeration forced/);
+    expect(crew.ask('set aeration forced', { at: '2026-12-13T10:01' })).toMatch(/Set: pipes blown by a fan/);
     expect(crew.ask('B?', { at: '2026-12-13T10:02' })).toMatch(
       /Time and temperature met on these readings; your regulator decides/,
     );

@@ -3,10 +3,11 @@ import type { Entry, Request, RuleSetName } from '#records';
 import { RULE_SETS, Site } from '#records';
 import type { Draft } from '../draft.ts';
 import { entryLine } from '../entry-lines.ts';
+import { heatSettingLines } from '../heat-settings-says.ts';
 import { ruleSetChosen } from '../matters/rule-set.ts';
 import { weighed } from '../nets.ts';
 import { pageAddress } from '../page-address.ts';
-import { say } from '../say.ts';
+import { type Arg, say } from '../say.ts';
 import { settingsOf } from '../settings-of.ts';
 import { watchedLines } from '../watched-says.ts';
 
@@ -95,6 +96,9 @@ const CHECKS: Record<string, Check> = {
   'day-count': oneOf(...DAY_COUNTS),
   depth: range('fromCm', 'toCm', 0, 300),
   band: inRange(40, 100),
+  /** From here on nothing is opened: a site may be more careful, never less. */
+  'band:do-not-open': inRange(40, 80),
+  'band:act-at-once': inRange(40, 85),
   'drum-way': oneOf('in-vessel', 'closed-pile'),
   'drum-days': inRange(0.5, 60),
   'drum-full': inRange(0.1, 1),
@@ -133,7 +137,13 @@ export function setting(draft: Draft, request: Request): void {
     return;
   }
   if (!check(request.value, draft)) {
-    draft.lines.push(say('setting-out-of-range', { name: { text: name } }));
+    if (name === 'lab-standard') {
+      draft.lines.push(say('setting-one-of', { values: { text: LAB_STANDARDS.join(', ') } }));
+      return;
+    }
+    const [what, which = ''] = name.split(/:(.*)/s);
+    const named: Arg = what === 'band' ? { term: which, of: 'heat-band' } : { text: name };
+    draft.lines.push(say('setting-out-of-range', { name: named }));
     return;
   }
   const [what, of] = name.split(/:(.*)/s);
@@ -261,6 +271,7 @@ export function settings(draft: Draft): void {
     now.ruleSet === null
       ? say('settings-no-rule-set')
       : say('settings-rule-set', { name: { text: now.ruleSet } }),
+    ...heatSettingLines(picture, draft.today),
     ...watchedLines(picture, draft.today),
     say('settings-how'),
   );

@@ -350,7 +350,6 @@ setting-name-safety-address = address
 setting-name-safety-isolator = power off at
 setting-name-safety-firstaider = first-aider
 setting-name-aeration = aeration
-setting-name-vector-attraction = vector attraction
 setting-name-name = name
 setting-name-place = place
 setting-name-page-address = page address
@@ -1639,6 +1638,25 @@ why-factor-litre = { CAP($material) }: { $factor } kg/L by published values ({ $
 why-factor-learned = One { $container }: { $each }, learned from those weighed here (19 in 20 lie in { $low }–{ $high }).
 why-factor-set = One { $container }: { $each }, set here.
 setting-band = { $band } from { $celsius }
+setting-depth = readings judged at { $from } to { $to } deep
+setting-lab-standard = laboratory limits of { $name }
+setting-day-count = { $way ->
+    [hours-72] days counted as whole hours
+   *[other] a day counts by its reading
+  }
+setting-aeration = { $way ->
+    [forced] pipes blown by a fan
+    [breathing] pipes that only breathe
+   *[other] no pipes
+  }
+setting-vectors = { $on ->
+    [on] vector attraction asked for
+   *[other] vector attraction left out
+  }
+settings-heat = Heat
+setting-one-of = It can be one of: { $values }. Nothing changed.
+heat-band-do-not-open = do not open
+heat-band-act-at-once = act at once
 heat-band-turn-soon = turn soon
 heat-band-act-today = too hot, act today
 heat-band-fire-watch = watch for fire

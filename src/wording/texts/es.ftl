@@ -350,7 +350,6 @@ setting-name-safety-address = dirección
 setting-name-safety-isolator = interruptor principal
 setting-name-safety-firstaider = primeros auxilios
 setting-name-aeration = aireación
-setting-name-vector-attraction = atracción de vectores
 setting-name-name = nombre
 setting-name-place = lugar
 setting-name-page-address = dirección de la página
@@ -1639,6 +1638,25 @@ why-factor-litre = { CAP($material) }: { $factor } kg/L según valores publicado
 why-factor-learned = Un ({ $container }): { $each }, aprendido de los pesados aquí (19 de 20 entre { $low }–{ $high }).
 why-factor-set = Un ({ $container }): { $each }, fijado aquí.
 setting-band = { $band } desde { $celsius }
+setting-depth = lecturas juzgadas de { $from } a { $to } de profundidad
+setting-lab-standard = límites de laboratorio { $name }
+setting-day-count = { $way ->
+    [hours-72] días contados por horas enteras
+   *[other] un día cuenta por su lectura
+  }
+setting-aeration = { $way ->
+    [forced] tubos con ventilador
+    [breathing] tubos que solo respiran
+   *[other] sin tubos
+  }
+setting-vectors = { $on ->
+    [on] atracción de vectores exigida
+   *[other] atracción de vectores aparte
+  }
+settings-heat = Calor
+setting-one-of = Puede ser: { $values }. No cambió nada.
+heat-band-do-not-open = no abrir
+heat-band-act-at-once = actuar ya
 heat-band-turn-soon = voltear pronto
 heat-band-act-today = demasiado caliente, actuar hoy
 heat-band-fire-watch = vigilar el fuego

@@ -350,7 +350,6 @@ setting-name-safety-address = adresse
 setting-name-safety-isolator = sectionneur
 setting-name-safety-firstaider = secouriste
 setting-name-aeration = aération
-setting-name-vector-attraction = attraction des vecteurs
 setting-name-name = nom
 setting-name-place = lieu
 setting-name-page-address = adresse de la page
@@ -1639,6 +1638,25 @@ why-factor-litre = { CAP($material) } : { $factor } kg/L selon les valeurs publi
 why-factor-learned = Un ({ $container }) : { $each }, appris de ceux pesés ici (19 sur 20 entre { $low }–{ $high }).
 why-factor-set = Un ({ $container }) : { $each }, réglé ici.
 setting-band = { $band } dès { $celsius }
+setting-depth = lectures jugées de { $from } à { $to } de profondeur
+setting-lab-standard = limites de laboratoire { $name }
+setting-day-count = { $way ->
+    [hours-72] jours comptés en heures entières
+   *[other] un jour compte par son relevé
+  }
+setting-aeration = { $way ->
+    [forced] tuyaux soufflés par un ventilateur
+    [breathing] tuyaux qui ne font que respirer
+   *[other] pas de tuyaux
+  }
+setting-vectors = { $on ->
+    [on] attraction des vecteurs exigée
+   *[other] attraction des vecteurs laissée de côté
+  }
+settings-heat = Chaleur
+setting-one-of = Au choix : { $values }. Rien n'a changé.
+heat-band-do-not-open = ne pas ouvrir
+heat-band-act-at-once = agir aussitôt
 heat-band-turn-soon = retourner bientôt
 heat-band-act-today = trop chaud, agir aujourd'hui
 heat-band-fire-watch = guetter le feu
