@@ -47,7 +47,8 @@ export function ownWordsIn(tokens: readonly Tok[], scope: Scope): readonly Tok[]
   )
     return tokens;
   if (!tokens.some(isContainer)) return tokens;
-  const vouched = tokens.some((tok) => tok.k === 'n' && isMassUnit(tok.n!.unit));
+  // In a question a word that nobody knows is vouched for by nothing.
+  const vouched = !scope.asked && tokens.some((tok) => tok.k === 'n' && isMassUnit(tok.n!.unit));
   const out: Tok[] = [];
   for (let k = 0; k < tokens.length; k++) {
     const tok = tokens[k]!;
