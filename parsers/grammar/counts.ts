@@ -115,6 +115,7 @@ export const sample: Reader = {
 
 /** What each analyte can be, in the unit it is most often given in. Bounds only catch slips. */
 const ANALYTES: Readonly<Record<string, readonly [number, number]>> = {
+  'self-heating': [0, 70],
   pH: [0, 14],
   moisture: [0, 100],
   'organic-matter': [0, 100],

@@ -147,6 +147,18 @@ describe('the gate', () => {
     expect(crew.ask('A?')).toMatch(/HELD: Salmonella/);
   });
 
+  // Class table: Brinton et al., BioCycle, 1995 (from memory)
+  test('a vessel in the laboratory is told by its class, and is no reading of the pile', () => {
+    const crew = start();
+    expect(crew.ask('lab C self-heating 12')).toMatch(
+      /Vessel test: 12 °C over the room, class IV \(V stable, I fresh\)\. It says nothing of the pile's own rise/,
+    );
+    expect(crew.ask('lab C self-heating 20')).toMatch(/class III .*the less stable one is taken/);
+    expect(crew.ask('lab C dewar rise 15 F')).toMatch(/8\.3 °C over the room, class V/);
+    expect(crew.ask('C?')).toMatch(/no reading yet/);
+    expect(crew.say('lab C self-heating 450').replies[0]!.choices).toEqual(['45', 'drop it']);
+  });
+
   test('a message edited into "finished" is asked about as well', () => {
     const crew = start();
     crew.say('pile C is full', { id: 'f1' });

@@ -355,3 +355,127 @@ describe('winter', () => {
     expect(status).not.toMatch(/Near the air about|Nothing missing/);
   });
 });
+
+describe('a season through', () => {
+  test('a pile fed from the drum: fresh each time, proven once it is closed, traced to its kitchens', () => {
+    const { on } = season(
+      {
+        ...HOSPITAL,
+        containers: { ...HOSPITAL.containers, cart: { tareKg: 15, litres: 240, holds: 'food-scraps' } },
+        ruleSet: 'vessel-3d',
+      },
+      '2026-06-01',
+    );
+    for (let day = 0; day <= 11; day += 1) {
+      on(day, 'east kitchen cart 66 kg, chips 20 kg, drum 58');
+      if (day % 2 === 1)
+        expect(on(day, 'discharged 150 kg onto C', '10:00')).toMatch(/counts as fresh on pile C/);
+      // Hot as it is, what is fed every other day never gets its three days.
+      if (day > 2) expect(on(day, 'C 60 at 45 cm', '11:00')).not.toMatch(/Time and temperature met/);
+    }
+    expect(on(12, 'C is full')).toMatch(/Read pile C every day from now on/);
+    expect(on(12, 'today', '09:05')).toMatch(/Read pile C/);
+    expect(on(12, 'C 58 at 45 cm', '09:10')).toMatch(/2 of 3 days hot\. Next reading by tomorrow/);
+    expect(on(13, 'C 58 61 at 45 cm, ambient 12')).toMatch(/3 of 3 days hot\. Time and temperature met/);
+    expect(on(13, 'today', '09:05')).not.toMatch(/Read pile C/);
+    on(16, 'turned C');
+    on(24, 'C 50 52, ambient 13');
+    on(30, 'turned C');
+    on(33, 'C 38 40, ambient 14');
+    on(40, 'C 30 31, ambient 14');
+    expect(on(41, 'can we give C away?')).toMatch(/^Pile C: not yet\./);
+    on(47, 'C 22 23, ambient 15');
+    on(54, 'C 18 19, ambient 15');
+    on(54, 'C feels right', '09:02');
+    const trace = on(54, 'can we give C away?', '09:05');
+    expect(trace).toMatch(/^Pile C: nothing is missing on this book\./);
+    expect(trace).toMatch(/Came from · east kitchen \d+(\.\d)? kg \(Mon 1 Jun to /);
+    on(55, 'C is ready');
+    expect(on(55, '3 barrows from C to the market', '09:05')).not.toMatch(/stored, but/);
+  });
+
+  test('windrows: 15 days, 5 turns, then cured and gone', () => {
+    const { on } = season(
+      { name: 'Long Acre', timeZone: 'Europe/London', piles: ['A', 'B'], ruleSet: 'windrow-15d' },
+      '2026-05-01',
+    );
+    on(0, 'A is full, ambient 11');
+    for (let day = 1; day <= 15; day += 1) {
+      on(day, 'A 58 60 at 45 cm, ambient 12');
+      if (day % 3 === 0) on(day, 'turned A', '11:00');
+    }
+    // The fifth turn fell on the fifteenth day: the run is met with it.
+    expect(on(16, 'A 57 at 45 cm')).toMatch(/15 of 15 days hot\. Time and temperature met/);
+    expect(on(16, 'A?', '10:00')).toMatch(/turned 5 times/);
+    on(26, 'turned A');
+    for (const [day, celsius] of [
+      [30, 43],
+      [37, 34],
+      [44, 27],
+      [51, 21],
+    ] as const) {
+      on(day, `A ${celsius} at 45 cm, ambient 16`);
+    }
+    on(51, 'A feels right', '10:00');
+    expect(on(52, 'can we give A away?')).toMatch(/^Pile A: nothing is missing on this book/);
+  });
+
+  test('winter: frozen through is neither cold nor finished; it is judged after the thaw', () => {
+    const { on } = season(
+      { name: 'North Field', timeZone: 'Europe/London', piles: ['A'], ruleSet: 'vessel-3d' },
+      '2026-11-01',
+    );
+    on(0, 'A is full');
+    for (const day of [1, 2, 3]) on(day, 'A 58 60 at 45 cm, ambient 6');
+    on(10, 'turned A');
+    on(20, 'A 43, ambient 2');
+    for (const day of [40, 60, 80]) {
+      const said = on(day, 'A -1 2, ambient -6');
+      expect(said).toMatch(/Likely frozen · leave it alone/);
+      expect(said).not.toMatch(/too cold|turn it|Squeeze/);
+      const status = on(day, 'A?', '10:00');
+      expect(status).toMatch(/frozen, cannot tell/);
+      expect(status).not.toMatch(/Near the air about|Nothing missing/);
+    }
+    // Met before the frost, it stays met.
+    expect(on(80, 'can we give A away?', '10:05')).toMatch(
+      /3 of 3 days hot.*\n(.*\n)*.*wait for the thaw|thaw/,
+    );
+    on(130, 'A 12, ambient 8');
+    expect(on(130, 'A?', '10:00')).toMatch(/Not ready|Cannot tell/);
+    on(131, 'turned A');
+    // It warms up again in spring: not done before the frost.
+    expect(on(134, 'A 38, ambient 11')).not.toMatch(/too cold/);
+    expect(on(134, 'A?', '10:00')).toMatch(/it heated again/);
+    on(141, 'A 30, ambient 12');
+    on(148, 'A 23, ambient 13');
+    on(155, 'A 17, ambient 14');
+    on(155, 'A feels right', '10:00');
+    expect(on(156, 'A?')).toMatch(/Not ready · it heated again/);
+    on(156, 'turned A', '10:00');
+    on(159, 'A 17, ambient 15');
+    expect(on(159, 'A?', '10:00')).toMatch(/Nothing missing on this book/);
+  });
+
+  test('turned and dipped, split and joined: what was proven goes on, what was not starts anew', () => {
+    const { on } = season(
+      { name: 'Two Gates', timeZone: 'Europe/London', piles: ['A', 'B'], ruleSet: 'vessel-3d' },
+      '2026-06-01',
+    );
+    on(0, 'A is full, ambient 14');
+    on(1, 'A 59 at 45 cm');
+    on(1, 'turned A', '10:00');
+    expect(on(1, 'A 37 at 45 cm', '16:00')).toMatch(/turned within a day, so a low says nothing yet/);
+    expect(on(2, 'A 58 at 45 cm', '12:00')).toMatch(/2 of 3 days hot/);
+    expect(on(3, 'A 58 at 45 cm', '12:00')).toMatch(/3 of 3 days hot\. Time and temperature met/);
+    expect(on(4, 'split A, half of it is pile 5')).toMatch(/Pile 5 takes its proof of heat along/);
+    expect(on(5, 'joined B to A')).toMatch(/count of pile A starts anew/);
+    for (const day of [6, 7, 8]) on(day, 'A 57 at 45 cm, ambient 15');
+    expect(on(8, 'joined 5 to A', '10:00')).toMatch(/Both were hot for long enough/);
+    expect(on(8, 'A?', '10:05')).toMatch(/Time and temperature met/);
+    expect(on(8, 'pile 5?', '10:06')).toMatch(/pile A/);
+    const gone = on(9, 'can we give A away?');
+    expect(gone).toMatch(/Joined with or split from · .*pile 5/);
+    expect(gone).toMatch(/pile B/);
+  });
+});

@@ -44,6 +44,8 @@ export const more: Words = {
   'analyte:nitrate': 'nitrate|no3|nitrates',
   'analyte:stability': 'respiration|stability|oxygen uptake',
   'analyte:maturity': 'maturity|solvita|maturity index',
+  'analyte:self-heating':
+    'self heating|self heating rise|self heating test|selfheating|dewar|dewar rise|dewar test',
   'labunit:MPN/g': 'mpn / g|mpn per g|mpn per gram|mpn|mpn g',
   'labunit:MPN/4 g': 'mpn / 4 g|mpn per 4 g',
   'labunit:CFU/g': 'cfu / g|cfu per g|cfu per gram|cfu|cfu g',

@@ -49,6 +49,8 @@ export const more: Words = {
   'analyte:nitrate': 'nitrato|nitratos',
   'analyte:stability': 'respiracion|estabilidad',
   'analyte:maturity': 'madurez|indice de madurez',
+  'analyte:self-heating':
+    'autocalentamiento|auto calentamiento|prueba de autocalentamiento|dewar|ensayo dewar',
   'labunit:MPN/g': 'nmp / g|nmp por g|mpn / g|nmp|nmp por gramo|mpn',
   'labunit:MPN/4 g': 'nmp / 4 g|mpn / 4 g|nmp por 4 g',
   'labunit:CFU/g': 'ufc / g|ufc por g|ufc|cfu / g|ufc por gramo',

@@ -49,6 +49,7 @@ export const more: Words = {
   'analyte:nitrate': 'nitrate|nitrates',
   'analyte:stability': 'respiration|stabilite',
   'analyte:maturity': 'maturite|indice de maturite',
+  'analyte:self-heating': 'auto echauffement|autoechauffement|essai d auto echauffement|dewar|essai dewar',
   'labunit:MPN/g': 'npp / g|npp par g|mpn / g|npp|npp par gramme',
   'labunit:MPN/4 g': 'npp / 4 g|mpn / 4 g|npp par 4 g',
   'labunit:CFU/g': 'ufc / g|ufc par g|ufc|cfu / g|ufc par gramme',

@@ -1,12 +1,16 @@
 import {
   type Batch,
   batchAt,
+  curingSince,
+  daysBetween,
   labHolds,
   labStandardOf,
   type Picture,
   type ReleaseGap,
   ruleSetOf,
+  selfHeatingClass,
   traceOf,
+  vesselMature,
 } from '#core';
 import type { BookRecordOf, Doubt, Entry, FieldRecord } from '#records';
 import type { Draft } from '../draft.ts';
@@ -54,8 +58,11 @@ export function gateMatters(draft: Draft, written: readonly Entry[]): { urgent: 
   const lines: Line[] = [];
   for (const entry of written) {
     const { record } = entry;
-    if (record.kind === 'lab-result') urgent.push(...labLines(draft, entry));
-    else if (record.kind === 'removal') lines.push(...removalLines(draft, record as BookRecordOf<'removal'>));
+    if (record.kind === 'lab-result') {
+      urgent.push(...labLines(draft, entry));
+      lines.push(...vesselLines(draft, record as BookRecordOf<'lab-result'>));
+    } else if (record.kind === 'removal')
+      lines.push(...removalLines(draft, record as BookRecordOf<'removal'>));
     else if (record.kind === 'pile') lines.push(...pileEventLines(draft, record as BookRecordOf<'pile'>));
     else if (record.kind === 'cover' || record.kind === 'transfer') lines.push(...coverLines(draft, record));
   }
@@ -83,6 +90,26 @@ function labLines(draft: Draft, entry: Entry): Line[] {
     act: { do: 'ask', request: { request: 'trace', place } },
   });
   return [line, ...traced];
+}
+
+/** A vessel in a laboratory is no pile: its class is told, and changes nothing of how near the air the pile is. */
+function vesselLines(draft: Draft, { analyte, value, unit, place }: BookRecordOf<'lab-result'>): Line[] {
+  if (analyte !== 'self-heating' || value == null) return [];
+  // A rise, not a temperature: 1 °F of it is 5/9 °C.
+  const riseC = unit === 'F' ? (value * 5) / 9 : value;
+  if (riseC < 0 || riseC > 70) return [];
+  const { class: found, onBoundary } = selfHeatingClass(riseC);
+  const batch = batchAt(draft.picture(), place);
+  const since = batch ? curingSince(batch, { at: draft.now, localDate: draft.today }) : null;
+  const days = since ? daysBetween(since.localDate, draft.today) : 0;
+  return [
+    say('lab-vessel', {
+      rise: { rise: riseC },
+      class: { text: found },
+      edge: { text: onBoundary ? 'yes' : 'no' },
+      mature: { text: vesselMature(riseC, days) ? 'yes' : 'no' },
+    }),
+  ];
 }
 
 /** Why a pile is held: a laboratory's finding, or the words of whoever held it. */

@@ -38,7 +38,7 @@ export function vectorsSay({ proof }: Vectors): Say {
   if (verdict === 'met') return say('vectors-met', args);
   return cool
     ? say('vectors-cool', { ...args, mean: { celsius: cool.meanCelsius } })
-    : say('vectors-not-yet', args);
+    : say(counted > 0 ? 'vectors-not-yet' : 'vectors-not-shown', args);
 }
 
 const turnsSay = ({ counted, needed }: Sanitising['turns']): Say =>

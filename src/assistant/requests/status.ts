@@ -84,10 +84,12 @@ function pileStatus(draft: Draft, place: string, batch: Batch): Line[] {
   return lines;
 }
 
-/** Once the heat is shown its readings go on for this; where it is asked for, from the first one. */
+/** Once the heat is shown its readings can go on for this, while they do; where it is asked for, from the first one. */
 function vectorLines({ batch, proof, vectors }: Judged): Line[] {
   if (!vectors || batch.state === 'ready' || batch.readings.length === 0) return [];
-  return vectors.asked || proof?.verdict === 'met' ? [vectorsSay(vectors)] : [];
+  const { counted, verdict } = vectors.proof;
+  const goesOn = proof?.verdict === 'met' && verdict !== 'met' && counted > 0;
+  return vectors.asked || goesOn ? [vectorsSay(vectors)] : [];
 }
 
 function dangerLine(draft: Draft, place: string, batch: Batch): Line[] {

@@ -95,7 +95,8 @@ const COMMON = 'common practice, no source';
 const AGRIFUTURES = 'AgriFutures, Poultry waste composting guidelines, Curing, 2020';
 
 function age({ batch, settings }: ReadinessInput, now: Now): CriterionState {
-  const fresh = lastFresh(batch, now);
+  // Nothing was put in after it was closed, whenever it was begun.
+  const fresh = lastFresh(batch, now) ?? batch.closedAt;
   if (fresh === null)
     return give('age', 'unknown', 'start-date', { days: null, needed: settings.ageDays }, COMMON);
   const days = daysBetween(fresh.localDate, now.localDate);

@@ -694,6 +694,7 @@ proof-none = { CAP($place) }: 0 of { $needed } { $unit } hot so far.
 proof-cannot-show = { CAP($place) }: cannot be shown on these readings ({ $counted } of { $needed } { $unit }).
 vectors-met = Vector attraction (flies, rats): met, { $counted } days over { $level }, mean over { $above }.
 vectors-not-yet = Vector attraction (flies, rats): { $counted } of { $needed } days over { $level } in a row; the mean must be over { $above }.
+vectors-not-shown = Vector attraction (flies, rats): not shown. It takes a reading on each of { $needed } days, all over { $level }, the mean over { $above }.
 vectors-cool = Vector attraction (flies, rats): over { $level } for { $needed } days, but the mean of { $mean } is not over { $above }.
 regulator-decides = Your regulator decides; this is only what the book shows.
 
@@ -1009,6 +1010,13 @@ hold-trace = { $count ->
     [one] Compost left { $place } once: see who received it.
    *[other] Compost left { $place } { $count } times: see who received it.
   }
+lab-vessel = Vessel test: { $rise } over the room, class { $class } (V stable, I fresh{ $edge ->
+    [yes] ; on the edge of two, the less stable one is taken
+   *[no] {""}
+  }){ $mature ->
+    [yes] , and mature by the 8 °C test after 21 days of curing
+   *[no] {""}
+  }. It says nothing of the pile's own rise.
 hold-still = { CAP($place) } stays ON HOLD ({ $why }) until a coordinator lifts it.
 hold-stays = Still on hold by #{ $entry }: only a coordinator can take that back.
 hold-said = a coordinator said so

@@ -694,6 +694,7 @@ proof-none = { CAP($place) }: 0 de { $needed } { $unit } caliente hasta ahora.
 proof-cannot-show = { CAP($place) }: no se puede mostrar con estas lecturas ({ $counted } de { $needed } { $unit }).
 vectors-met = Atracción de vectores (moscas, ratas): cumplida, { $counted } días a más de { $level }, media de más de { $above }.
 vectors-not-yet = Atracción de vectores (moscas, ratas): { $counted } de { $needed } días seguidos a más de { $level }; la media debe pasar de { $above }.
+vectors-not-shown = Atracción de vectores (moscas, ratas): no mostrada. Hace falta una lectura cada día durante { $needed } días, todas de más de { $level }, media de más de { $above }.
 vectors-cool = Atracción de vectores (moscas, ratas): más de { $level } durante { $needed } días, pero la media de { $mean } no pasa de { $above }.
 regulator-decides = Su autoridad decide; esto es solo lo que muestra la bitácora.
 
@@ -990,6 +991,13 @@ hold-trace = { $count ->
     [one] Salió compost de { $place } una vez: vea quién lo recibió.
    *[other] Salió compost de { $place } { $count } veces: vea quién lo recibió.
   }
+lab-vessel = Prueba en vaso: { $rise } sobre la sala, clase { $class } (V estable, I fresco{ $edge ->
+    [yes] ; entre dos clases se toma la menos estable
+   *[no] {""}
+  }){ $mature ->
+    [yes] , y maduro por la prueba de 8 °C tras 21 días de maduración
+   *[no] {""}
+  }. No dice nada del calor de la pila misma.
 hold-still = { CAP($place) } sigue RETENIDA ({ $why }) hasta que un coordinador la libere.
 hold-stays = Sigue retenida por #{ $entry }: solo un coordinador puede deshacerlo.
 hold-said = lo dijo un coordinador

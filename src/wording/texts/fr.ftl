@@ -694,6 +694,7 @@ proof-none = { CAP($place) } : 0 sur { $needed } { $unit } au chaud pour l'inst
 proof-cannot-show = { CAP($place) } : pas montrable avec ces lectures ({ $counted } sur { $needed } { $unit }).
 vectors-met = Attraction des vecteurs (mouches, rats) : acquise, { $counted } jours à plus de { $level }, moyenne de plus de { $above }.
 vectors-not-yet = Attraction des vecteurs (mouches, rats) : { $counted } jours sur { $needed } à plus de { $level } d'affilée ; la moyenne doit dépasser { $above }.
+vectors-not-shown = Attraction des vecteurs (mouches, rats) : pas montrée. Il y faut un relevé par jour pendant { $needed } jours, tous à plus de { $level }, moyenne de plus de { $above }.
 vectors-cool = Attraction des vecteurs (mouches, rats) : plus de { $level } pendant { $needed } jours, mais la moyenne de { $mean } ne dépasse pas { $above }.
 regulator-decides = Votre autorité décide ; ceci n'est que ce que montre le cahier.
 
@@ -990,6 +991,13 @@ hold-trace = { $count ->
     [one] Du compost est sorti une fois de { $place } : voyez qui l'a reçu.
    *[other] Du compost est sorti { $count } fois de { $place } : voyez qui l'a reçu.
   }
+lab-vessel = Essai en vase : { $rise } de plus que la pièce, classe { $class } (V stable, I frais{ $edge ->
+    [yes] {" "}; entre deux classes, la moins stable est retenue
+   *[no] {""}
+  }){ $mature ->
+    [yes] , et mûr au test des 8 °C après 21 jours de maturation
+   *[no] {""}
+  }. Cela ne dit rien de la chaleur du tas lui-même.
 hold-still = { CAP($place) } reste BLOQUÉ ({ $why }) jusqu'à l'accord d'un responsable.
 hold-stays = Reste bloqué par #{ $entry } : seul un responsable peut l'annuler.
 hold-said = un responsable l'a dit

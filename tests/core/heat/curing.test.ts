@@ -215,6 +215,13 @@ describe('readiness', () => {
     });
   });
 
+  it('takes the day it was closed for its age where nobody said when it was begun', () => {
+    const unsaid = cured({ startedAt: null, joinings: [], closedAt: momentAt(0, 2) });
+    expect(stateOf(judge(unsaid), 'age')).toBe('met');
+    expect(stateOf(judge({ ...unsaid, closedAt: null }), 'age')).toBe('unknown');
+    expect(stateOf(judge({ ...unsaid, closedAt: momentAt(45, 2) }), 'age')).toBe('not-yet');
+  });
+
   it('wants mild weather for the turn that shows no reheating', () => {
     const found = judge(cured({}, 12), {}, 70, 9.9);
     expect(found.criteria.find(({ key }) => key === 'no-reheating')).toMatchObject({
