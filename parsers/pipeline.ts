@@ -17,11 +17,19 @@ import { settingFrom } from './setting-from.ts';
 import { readEnded, readMixTest, readShort } from './short-asks.ts';
 import { siteDuties } from './site-duties.ts';
 import { siteLimit } from './site-limits.ts';
-import { asksForToday, dateAtHead, dateOf, edges, sentencesOf, sourceHeading } from './stretches.ts';
+import {
+  asksForToday,
+  dateAtHead,
+  dateOf,
+  edges,
+  ledBySource,
+  sentencesOf,
+  sourceHeading,
+} from './stretches.ts';
 import { type Plain, plain, sliceOf } from './text.ts';
 import { scan, understand } from './tokens.ts';
 import { isComplaint } from './trouble-words.ts';
-import { containersSaidAgain } from './unsaid.ts';
+import { containersSaidAgain, unitsSaidAgain } from './unsaid.ts';
 import { vocabularyFor } from './vocabulary.ts';
 import { readWind } from './wind.ts';
 
@@ -75,7 +83,7 @@ export function readMessage(text: string, context: ReadContext): ParsedMessage {
   );
   tokens = wordNumbers(tokens);
   tokens = approximations(units(tokens, context));
-  tokens = containersSaidAgain(corrections(places(tokens, context)));
+  tokens = unitsSaidAgain(containersSaidAgain(corrections(places(tokens, context))));
   tokens = ownSources(tokens, (a, b) => sliceOf(message, a, b), vocabulary);
   const found: Found[] = [];
   const unread: [number, number][] = [];
@@ -133,11 +141,14 @@ export function readMessage(text: string, context: ReadContext): ParsedMessage {
     const told = dateAtHead(sentence.tokens);
     // `monday: cart 50. tuesday: cart 55`: a date alone before its colon carries on as one that opens a line does.
     if (told?.alone) heading = told.date;
+    const source = carry.source;
+    carry.source = ledBySource(sentence.tokens) ?? source;
     const {
       readings,
       chunks,
       tokens: read,
     } = readSentence(sentence.tokens, sentence.asked, { message, context, vocabulary, carry });
+    carry.source = source;
     for (const reading of readings) {
       const own = dateOf(reading, read, chunks) ?? told?.date ?? null;
       // `mañana volteamos la 4`: what is to be done tomorrow has not been done.

@@ -137,8 +137,29 @@ export function readRuns(
       i = found.b;
     } else i++;
   }
+  shareSource(out, tokens);
   return out;
 }
+
+/** `cart 61 and cart 48, both from the day centre`: where all came from, said last. */
+function shareSource(readings: readonly Reading[], tokens: readonly Tok[]): void {
+  const all = tokens.findLastIndex(
+    (tok, k) =>
+      (sense(tok, 'both') !== undefined || sense(tok, 'all') !== undefined) &&
+      sense(tokens[k + 1], 'prep') === 'from',
+  );
+  const reading = readings.find((one) => one.a <= all && all < one.b);
+  const source = reading?.items.map((item) =>
+    'record' in item ? (item.record as Load).source : undefined,
+  )[0];
+  if (all < 0 || !source) return;
+  for (const one of readings)
+    for (const item of one.items)
+      if ('record' in item && item.record.kind === 'weigh-in' && !item.record.source && one.a < reading!.a)
+        item.record = { ...item.record, source };
+}
+
+type Load = { source?: string };
 
 /** A run that reaches over a comma ends at a boundary, or in a list of figures. */
 function endsWell(tokens: readonly Tok[], i: number, j: number): boolean {

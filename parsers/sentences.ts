@@ -1,8 +1,9 @@
 import type { ReadContext } from './context.ts';
+import { OWN_WORD } from './grammar/stranger.ts';
 import type { Vocabulary } from './lexicon.ts';
 import type { Carry } from './reading.ts';
 import { readRuns } from './runs.ts';
-import { better, mend, mendable, OWN_WORD } from './slips.ts';
+import { better, mend, mendable } from './slips.ts';
 import type { Plain } from './text.ts';
 import type { Tok } from './tokens.ts';
 import { type SentenceResult, weed } from './weed.ts';

@@ -1,13 +1,11 @@
 // Words one slip away from a word of the trade, where the rest makes a complete entry.
 import type { ReadContext } from './context.ts';
+import { OWN_WORD } from './grammar/stranger.ts';
 import { mendings, type Vocabulary } from './lexicon.ts';
 import { places, units } from './prepare/index.ts';
 import type { Reading } from './runs.ts';
 import { sense, type Tok } from './tokens.ts';
 import type { SentenceResult } from './weed.ts';
-
-/** The rule that takes a word nobody knows as a material. */
-export const OWN_WORD = 'weigh-in of own word';
 
 const isUnknown = (tok: Tok) => tok.k === 'w' && tok.senses.length === 0;
 

@@ -17,6 +17,13 @@ export function sourceHeading(sentence: Sentence): string | null {
   return named.length === 1 && dull ? sense(named[0], 'source')! : null;
 }
 
+/** `day centre: cart 4 57, cart 6 49.5`: where all the loads of the sentence came from. */
+export function ledBySource(tokens: readonly Tok[]): string | null {
+  const colon = tokens.findIndex((tok) => tok.k === 'p' && tok.s === ':');
+  const head = tokens.slice(0, Math.max(colon, 0)).filter((tok) => sense(tok, 'definite') === undefined);
+  return head.length === 1 ? (sense(head[0], 'source') ?? null) : null;
+}
+
 /** A line that is only the day's date asks for the day's list. */
 export function asksForToday(tokens: readonly Tok[], context: ReadContext): boolean {
   const told = tokens.filter((tok) => !isSoft(tok));

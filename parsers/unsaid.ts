@@ -1,4 +1,4 @@
-import { isMassUnit } from '#records';
+import { isMassUnit, isVolumeUnit } from '#records';
 import { sense, type Tok } from './tokens.ts';
 
 const weighs = (tok: Tok) => tok.k === 'n' && (tok.n!.unit === null || isMassUnit(tok.n!.unit));
@@ -20,6 +20,34 @@ const counts = (tok: Tok) =>
 
 const opens = (tok: Tok | undefined) =>
   sense(tok, 'and') !== undefined || (tok?.k === 'p' && (tok.s === ',' || tok.s === '+'));
+
+const measured = (tok: Tok | undefined) =>
+  tok?.k === 'n' && tok.n!.unit !== null && (isMassUnit(tok.n!.unit) || isVolumeUnit(tok.n!.unit));
+
+/** `20 kg de copeaux et 6 de sciure`: the unit of the first holds for the second. */
+export function unitsSaidAgain(tokens: readonly Tok[]): Tok[] {
+  if (!tokens.some(measured)) return tokens as Tok[];
+  const named = (k: number) => {
+    let at = k;
+    while (
+      sense(tokens[at], 'prep') === 'of' ||
+      sense(tokens[at], 'prep') === 'from' ||
+      sense(tokens[at], 'definite') !== undefined
+    )
+      at++;
+    return sense(tokens[at], 'material') !== undefined ? at : -1;
+  };
+  return tokens.map((tok, k) => {
+    if (tok.k !== 'n' || tok.n!.unit !== null || tok.n!.fraction || k < 3 || !opens(tokens[k - 1]))
+      return tok;
+    if (named(k + 1) <= k) return tok;
+    let was = k - 2;
+    while (was >= 0 && tokens[was]!.k === 'w' && k - was < 7) was--;
+    const first = tokens[was];
+    if (!measured(first) || named(was + 1) !== k - 2) return tok;
+    return { ...tok, n: { ...tok.n!, unit: first!.n!.unit } };
+  });
+}
 
 /**
  * Says again the container that a writer leaves out of the second of two loads:

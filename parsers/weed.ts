@@ -1,4 +1,5 @@
 // Which readings stand: not those in talk, denial, intention or a question.
+import { OWN_WORD } from './grammar/stranger.ts';
 import { isSoft } from './reading.ts';
 import type { Reading } from './runs.ts';
 import { sense, type Tok } from './tokens.ts';
@@ -46,6 +47,43 @@ export const parts = (tok: Tok) =>
 /** A sentence read: its tokens, what stands, and what each stretch left unread. */
 export type SentenceResult = { tokens: readonly Tok[]; readings: Reading[]; chunks: Chunk[] };
 
+/** A word nobody knows, typed as a name. */
+export const isName = (tok: Tok | undefined) =>
+  tok?.k === 'w' && tok.senses.length === 0 && tok.upper === true && tok.s.length >= 3 && !tok.slip;
+
+/** Doings that somebody's name may stand before. */
+const DONE = new Set(['turning', 'cover', 'chore', 'discharge', 'transfer', 'screening', 'sample']);
+
+/** `turned A with Marie`, `by Joe`, `me and Joe turned C`, `Joe turned C`: who did it is no part of the entry. */
+function doer(tokens: readonly Tok[], k: number, readings: readonly Reading[]): boolean {
+  const self = sense(tokens[k], 'self') !== undefined;
+  if (!isName(tokens[k]) && !self) return false;
+  const before = tokens[k - 1];
+  const behind = ['with', 'on'].includes(sense(before, 'prep') ?? '') && readings.some((one) => one.b <= k);
+  if (behind && !tokens[k + 1]?.senses.length && tokens[k + 1]?.k !== 'n') return true;
+  let next = k + 1;
+  while (
+    isName(tokens[next]) ||
+    ['and', 'self', 'fill'].some((cls) => sense(tokens[next], cls) !== undefined)
+  )
+    next++;
+  const reading = readings.find((one) => one.a === next || (one.a <= next && one.a > k));
+  return (
+    reading !== undefined &&
+    (k === 0 ||
+      tokens[k - 1]!.k !== 'w' ||
+      isName(before) ||
+      sense(before, 'and') !== undefined ||
+      sense(before, 'self') !== undefined) &&
+    reading.items.every(
+      (item) =>
+        'record' in item &&
+        DONE.has(item.record.kind) &&
+        (item.record.kind !== 'turning' || !/\d/.test(item.record.pile ?? '1')),
+    )
+  );
+}
+
 /** Marks what each stretch between commas left unread, and drops readings that stand in such company. */
 export function weed(tokens: readonly Tok[], readings: readonly Reading[]): SentenceResult {
   const taken = new Uint8Array(tokens.length);
@@ -57,7 +95,8 @@ export function weed(tokens: readonly Tok[], readings: readonly Reading[]): Sent
     if (k < tokens.length && !((parts(tokens[k]!) || k === head) && !taken[k])) continue;
     const left: number[] = [];
     for (let j = a; j < k; j++)
-      if (!taken[j] && (!trivial(tokens[j]!) || strictGate(tokens[j]!))) left.push(j);
+      if (!taken[j] && (!trivial(tokens[j]!) || strictGate(tokens[j]!)) && !doer(tokens, j, readings))
+        left.push(j);
     if (k > a) chunks.push({ a, b: k, left });
     a = k + 1;
   }
@@ -93,6 +132,12 @@ function headBefore(tokens: readonly Tok[], readings: readonly Reading[]): numbe
   return entries.length >= 2 && readings.every((reading) => reading.a > colon) ? colon : -1;
 }
 
+const unweighed = (item: Reading['items'][number]) =>
+  'record' in item &&
+  !DONE.has(item.record.kind) &&
+  !['temperature', 'moisture', 'pile'].includes(item.record.kind) &&
+  !(item.record.kind === 'weigh-in' && typeof item.record.kg === 'number');
+
 /** Whether a reading stands although its stretch holds words nobody took. */
 function stands(
   reading: Reading,
@@ -111,7 +156,13 @@ function stands(
     const firstAfter = after[0];
     // `turned 2 before the rain`, `covered 3 because of the flies`: when or why it was done.
     if (firstAfter !== undefined && (request || sense(tokens[firstAfter], 'aside') === undefined)) {
-      let linked = false;
+      // `cart 61 and cart 48 both from …`: a tail with figures of its own is no mere remark.
+      if (after.some((k) => tokens[k]!.k === 'n')) return false;
+      // `2 bags of chips and a dip`: unweighed, with more behind it, it may be anything.
+      if (reading.items.some(unweighed) || reading.rule === OWN_WORD) return false;
+      let end = reading.b - 1;
+      while (end > reading.a && ['be', 'fill'].some((cls) => sense(tokens[end], cls) !== undefined)) end--;
+      let linked = sense(tokens[end], 'and') !== undefined;
       for (let k = reading.b; k < firstAfter; k++) if (sense(tokens[k], 'and') !== undefined) linked = true;
       if (!linked || request) return false;
     }

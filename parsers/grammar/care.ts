@@ -98,10 +98,11 @@ export const turning: Reader = {
     if (!slots || slots.get('turn').length !== 1 || scope.asked) return null;
     if (slots.get('machine').length > 0 && !slots.all.some((one) => isPrep(one, 'with', 'to'))) return null;
     // `a la 2 y a la 3`: behind `and` comes another pile, not where the first went.
-    const into = slots.all.findIndex(
-      (one, k) => isPrep(one, 'into', 'to', 'in') && slots.all[k - 1]?.cls !== 'and',
-    );
     const named = slots.all.map((one, k) => ({ ...one, k })).filter((one) => one.cls === 'place');
+    const into = slots.all.findIndex(
+      (one, k) =>
+        isPrep(one, 'into', 'to', 'in') && slots.all[k - 1]?.cls !== 'and' && k > (named[0]?.k ?? -1),
+    );
     if (
       named.some((one) =>
         ['drum', 'exit', 'ambient', 'floor', 'lift'].includes(sense(one.tok, 'place') ?? ''),

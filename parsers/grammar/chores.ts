@@ -86,14 +86,21 @@ export const chore: Reader = {
 };
 
 /** Figures that only count the containers behind them. */
-const countsOnly = (slots: Slots) =>
-  slots.all.every(
+const countsOnly = (slots: Slots) => {
+  // `scrubbed carts 1 2 and 3`: behind several containers stand their numbers.
+  const named = slots.all.findIndex(
+    (one) => one.cls === 'container' && sense(one.tok, 'plural') !== undefined,
+  );
+  const labels = slots.nums.length > 1 && slots.all.findIndex((one) => one.cls === 'n') > named && named >= 0;
+  return slots.all.every(
     (one, k) =>
       one.cls !== 'n' ||
       (one.tok.n!.unit === null &&
         Number.isInteger(one.tok.n!.value) &&
-        slots.all.slice(k + 1).find((next) => next.cls !== 'fill')?.cls === 'container'),
+        ((labels && one.tok.n!.value < 40) ||
+          slots.all.slice(k + 1).find((next) => next.cls !== 'fill')?.cls === 'container')),
   );
+};
 
 const WASHES = new Set(['wash-lift', 'wash-containers', 'clean-tools']);
 /** Jobs that are done at some place of the site. */

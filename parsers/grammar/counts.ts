@@ -1,8 +1,9 @@
 import { type FieldRecord, isMassUnit, isTimeUnit, isVolumeUnit, toKg, toLitres, toMin } from '#records';
 import { drop, say } from '../plausible.ts';
-import { bare, isKnown, placesOf, type Reader, take, tidy } from '../reading.ts';
-import { sense } from '../tokens.ts';
+import { bare, isKnown, placesOf, type Reader, type Slots, take, tidy } from '../reading.ts';
+import { sense, type Tok } from '../tokens.ts';
 import { strangePlace } from '../warmth.ts';
+import { isName } from '../weed.ts';
 import { amountOf, plainAmount } from './amounts.ts';
 import { forEachPlace } from './care.ts';
 
@@ -174,14 +175,20 @@ export const hours: Reader = {
   rule: 'hours',
   on: ['n'],
   read(tokens, scope) {
-    const slots = take(tokens, SLOTS_4);
-    if (!slots || scope.asked) return null;
-    const timed = slots.nums.filter((tok) => isTimeUnit(tok.n!.unit) && tok.n!.unit !== 'd');
+    const slots = take(tokens, SLOTS_4, 3);
+    if (!slots || scope.asked || !slots.unknown.every(isName)) return null;
+    const clock = clockAsLength(slots);
+    const timed = clock ?? slots.nums.filter((tok) => isTimeUnit(tok.n!.unit) && tok.n!.unit !== 'd');
     if (timed.length !== 1) return null;
     const others = slots.nums.filter((tok) => !timed.includes(tok));
-    const persons = slots.get('person').length > 0;
+    // `me and Joe, 2 hrs each`
+    const oneself = slots.all.some((one) => sense(one.tok, 'self') === 'one');
+    const named = slots.unknown.length > 0 ? slots.unknown.length + (oneself ? 1 : 0) : undefined;
+    if (named !== undefined && (others.length > 0 || !(oneself || slots.get('each').length > 0))) return null;
+    const persons = slots.get('person').length > 0 || named !== undefined;
     const worked = slots.get('work').length > 0 || (slots.get('hourword').length > 0 && persons);
     if (!persons && !worked) return null;
+    if (clock && !persons) return null;
     if (timed[0]!.n!.unit === 'min' && !worked) return null;
     if (others.length > 1 || others.some((tok) => tok.n!.unit !== null || !Number.isInteger(tok.n!.value)))
       return null;
@@ -189,7 +196,7 @@ export const hours: Reader = {
     const n = timed[0]!.n!;
     if (n.to !== undefined) return null;
     const spent = tidy(toMin(n.value, n.unit as 'h') / 60);
-    const people = others[0]?.n?.value;
+    const people = others[0]?.n?.value ?? named;
     if (people === undefined && persons && !worked) return null;
     const record = bare({ kind: 'hours' as const, people, hours: spent });
     if (spent < 0 || spent > 24 * Math.max(people ?? 10, 1))
@@ -197,6 +204,14 @@ export const hours: Reader = {
     return [{ record }];
   },
 };
+
+/** `3 personnes, 2h30 chacune`: beside people, what looks like a time of day is how long. */
+function clockAsLength(slots: Slots): Tok[] | null {
+  const said = slots.dates.length === 1 ? /^(\d{1,2})h(\d{2})$/.exec(slots.dates[0]!.s) : null;
+  if (!said || slots.get('each').length === 0) return null;
+  const hours = Number(said[1]) + Number(said[2]) / 60;
+  return [{ ...slots.dates[0]!, k: 'n', n: { value: hours, unit: 'h', decimals: 2 } }];
+}
 
 // What each reader accepts, kept as constants so that their ranks are worked out once.
 const SLOTS_1 = [

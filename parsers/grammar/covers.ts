@@ -43,16 +43,19 @@ export const cover: Reader = {
     const verb = slots.get('cover').length > 0 || slots.get('uncover').length > 0;
     const layerToks = slots.all.filter((one) => sense(one.tok, 'layer') !== undefined).map((one) => one.tok);
     const taken = slots.get('remove').length > 0 || slots.get('move').length > 0;
+    // `spread chips over pile 1`
+    const lies = slots.all.some((one) => sense(one.tok, 'atop') !== undefined) && materials.length === 1;
     const off =
-      slots.all.some((one) => isPrep(one, 'off', 'out')) ||
-      slots.get('uncover').length > 0 ||
-      (taken &&
-        layerToks.length > 0 &&
-        // `le quité la lona a la 1`: Spanish takes things off to somebody.
-        (slots.all.some((one) =>
-          isPrep(one, 'from', 'off', 'of', ...(slots.get('remove').length > 0 ? ['to'] : [])),
-        ) ||
-          takenOff(slots)));
+      !lies &&
+      (slots.all.some((one) => isPrep(one, 'off', 'out')) ||
+        slots.get('uncover').length > 0 ||
+        (taken &&
+          layerToks.length > 0 &&
+          // `le quité la lona a la 1`: Spanish takes things off to somebody.
+          (slots.all.some((one) =>
+            isPrep(one, 'from', 'off', 'of', ...(slots.get('remove').length > 0 ? ['to'] : [])),
+          ) ||
+            takenOff(slots))));
     const on = slots.all.some((one) => isPrep(one, 'on', 'to', 'into', 'in')) || slots.get('add').length > 0;
     const bareTarped = layerToks.some((tok) => tok.s === 'tarped');
     const atop = slots.all.some((one) => sense(one.tok, 'atop') !== undefined);
@@ -89,7 +92,7 @@ export const cover: Reader = {
     }
     const places = placesOf(slots);
     // Two layers on two piles, or one off and one on, are two doings: not every layer on every pile.
-    if (places.length > 1 && layers.length > 1) return null;
+    if (places.length > 1 && (layers.length > 1 || layerToks.length > 1)) return null;
     if (places.length > 1 && off && slots.get('cover').length + slots.get('add').length > 0) return null;
     // `covering for me monday`
     if (
@@ -172,7 +175,8 @@ function secondCover(first: readonly Tok[], second: readonly Tok[]): readonly To
     : undefined;
   // `covered B with chips and C with the tarp`: the doing holds for both.
   if (doing && !second.some((tok) => sense(tok, 'prep') === 'off')) return [doing, ...second];
-  return signed(second) ? second : null;
+  const lies = second.some((tok) => ['into', 'in', 'to'].includes(sense(tok, 'prep') ?? ''));
+  return signed(second) || lies ? second : null;
 }
 
 // What the reader accepts, kept as a constant so that its ranks are worked out once.

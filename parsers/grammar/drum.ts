@@ -21,7 +21,13 @@ export const discharge: Reader = {
       slots.get('empty').length > 0 ||
       slots.get('remove').length > 0 ||
       slots.get('move').length > 0;
-    if (!verb) return null;
+    const carried =
+      !verb &&
+      slots.nums.length > 0 &&
+      slots.get('container').length === 1 &&
+      slots.all.some((one) => isPrep(one, 'from', 'out', 'of')) &&
+      slots.all.some((one) => isPrep(one, 'to', 'on', 'into'));
+    if (!verb && !carried) return null;
     const places = placesOf(slots);
     const drums = places.filter(isDrum);
     const others = places.filter((place) => !isDrum(place) && place !== 'exit');
@@ -40,6 +46,9 @@ export const discharge: Reader = {
     )
       return null;
     if (drums.length > 1 || others.length > 1) return null;
+    // `sorti 5 brouettes du tambour, mis sur A`: behind the putting comes where it went, and nothing else.
+    const put = slots.all.findIndex((one) => one.cls === 'add');
+    if (put >= 0 && (others.length !== 1 || slots.all.slice(put).some((one) => one.cls === 'n'))) return null;
     const materials = slots.get('material').map((tok) => sense(tok, 'material'));
     if (materials.some((m) => m !== 'finished-compost' && m !== 'mature-compost')) return null;
     if (places.includes('exit') && slots.nums.some((tok) => tok.n!.unit === null)) return null;
@@ -212,6 +221,8 @@ const SLOTS_1 = [
   'pilehead',
   'full',
   'be',
+  'add',
+  'there',
 ];
 const SLOTS_2 = [
   'place',

@@ -1,7 +1,7 @@
 // A load in containers: which number counts them, which is a label, a size, a tare, and which are weights.
 import { type Assumption, isMassUnit, isVolumeUnit, toKg, toLitres } from '#records';
 import { drop, say } from '../plausible.ts';
-import { bare, type Item, type Scope, type Slots, tidy } from '../reading.ts';
+import { bare, type Item, isPrep, type Scope, type Slots, tidy } from '../reading.ts';
 import { type Num, sense, type Tok } from '../tokens.ts';
 import {
   defaultMaterial,
@@ -50,6 +50,14 @@ export function inContainer(
   let litres: number | undefined;
   for (const one of before) {
     const n = one.n!;
+    // `scale says 64 for the cart`, `61.5 in the cart`
+    if (before.length === 1 && after.length === 0 && n.unit === null && !n.fraction && n.value >= 5) {
+      const from = slots.all.findIndex((other) => other.tok === one);
+      if (slots.all.slice(from, at).some((other) => isPrep(other, 'for', 'in', 'into')) && !many) {
+        weights.push(n);
+        continue;
+      }
+    }
     if (isVolumeUnit(n.unit)) {
       // A size stands right before its container: `5gal bucket`; `40 L sawdust with 2 carts` is two loads.
       const place = slots.all.findIndex((other) => other.tok === one);
@@ -119,7 +127,7 @@ export function inContainer(
       count = null;
     } else if (weights.length > 0) fill = 1;
     // `a full barrow of chips`: what it held was not weighed.
-    else if (weights.length > 0 || materials.length === 0) return null;
+    else if (materials.length === 0 || slots.all.findIndex((one) => one.cls === 'full') > at) return null;
   }
   const material = materials[0] ?? defaultMaterial(container, context);
   const source = sourceOf(slots, scope);

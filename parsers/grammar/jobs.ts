@@ -1,11 +1,15 @@
 // Jobs of the list: done, taken, handed back, put off.
-import { type Reader, take } from '../reading.ts';
+import { type Reader, type Scope, type Slots, take } from '../reading.ts';
 import { sense } from '../tokens.ts';
 import { ask, beside } from './asking.ts';
 
 /** Words that speak of a list of jobs when a number stands behind them. */
 const PLAINLY =
   /^(?:done|claim|release|postpone|i'?ll (?:do|take)|fait|je prends|je rends|reporte|hecho|yo (?:tomo|hago)|devuelvo|aplaza)$/;
+
+/** `can't do 3 today`: another day, then. */
+const isToday = (slots: Slots, scope: Scope) =>
+  slots.dates[0]!.date!.when?.slice(0, 10) === scope.context.nowLocal.slice(0, 10);
 
 /** Jobs of the list done, taken, handed back or put off: `done 2`, `I'll take 3`, `postpone sweep`. */
 export const jobs: Reader = {
@@ -32,9 +36,15 @@ export const jobs: Reader = {
         else if (cls === 'duty') items.push(sense(tok, 'duty')!);
       }
       // `je prends le 2`: what looks like the second of the month is a number of the list.
+      const looks = slots.dates.map((tok) => /(?:^|\s)(\d{1,2})$/.exec(tok.s));
+      // `fait le 2 pis le 4`
       const numbered =
-        items.length === 0 && slots.dates.length === 1 ? /(?:^|\s)(\d{1,2})$/.exec(slots.dates[0]!.s) : null;
-      if (numbered) items.push(Number(numbered[1]));
+        slots.dates.length > 0 &&
+        looks.every((look) => look !== null) &&
+        (items.length === 0 || name === 'done');
+      if (numbered) for (const look of looks) items.push(Number(look![1]));
+      if (name === 'release' && slots.dates.length === 1 && !numbered && isToday(slots, scope))
+        return ask({ request: 'postpone', items });
       if (broken || items.length === 0) continue;
       if (slots.get('place').some((tok) => tok.k !== 'n') || slots.get('turn').length > 0) continue;
       const book = scope.context.book;

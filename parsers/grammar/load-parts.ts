@@ -113,6 +113,16 @@ export function contaminationIn(tokens: readonly Tok[]): {
         sense(tok, 'material') === 'residue' ||
         sense(tok, 'topic') === 'contamination'),
   );
+  // `bucket contaminated with stickers, 20 lb`: the weight said last.
+  const weight = tokens.at(-1);
+  if (
+    at >= 1 &&
+    weight?.k === 'n' &&
+    tokens.slice(0, -1).every((tok) => tok.k !== 'n' && sense(tok, 'place') === undefined) &&
+    tokens.at(-2)?.s === ',' &&
+    tokens.slice(0, at).some((tok) => sense(tok, 'container') !== undefined)
+  )
+    return { rest: [...tokens.slice(0, at), weight], found: true };
   if (
     at < 2 ||
     tokens

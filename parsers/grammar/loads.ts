@@ -55,6 +55,15 @@ export function leavesNumber(tokens: readonly Tok[], slots: Slots, scope: Scope)
     const counts = n.unit === null && Number.isInteger(n.value) && n.value <= 30;
     if (counts && (sense(next, 'plural') !== undefined || slots.nums.length > 1)) return true;
   }
+  // `cart 62 and | 15 kg chips`: a weight with its unit, right before what was weighed.
+  if (
+    last.cls === 'n' &&
+    isMassUnit(last.tok.n!.unit) &&
+    slots.nums.length > 1 &&
+    (sense(next, 'material') !== undefined ||
+      (sense(next, 'prep') === 'of' && sense(scope.afterTok, 'material') !== undefined))
+  )
+    return true;
   // `25kg chips | 16 kg sawdust`: a load whose weight came first asks for no other.
   const first = slots.all.find((one) => one.cls === 'n' || one.cls === 'material' || one.cls === 'container');
   if (last.cls === 'material' && slots.get('container').length === 0 && first?.cls === 'n') return false;

@@ -31,13 +31,17 @@ export const plainRequest: Reader = {
         const planned = plannedLoad(rest, scope);
         if (planned) return ask({ request: 'mix', ...planned });
       }
-      const slots = take(rest, [
-        'ask',
-        'dateword',
-        'be',
-        ...(name === 'mix' ? ['material', 'need', 'coming'] : []),
-        ...(name === 'why' ? ['place'] : []),
-      ]);
+      const slots = take(
+        rest,
+        [
+          'ask',
+          'dateword',
+          'be',
+          ...(name === 'mix' ? ['material', 'need', 'coming'] : []),
+          ...(name === 'why' ? ['place', 'about', 'turn', 'turnname', 'feel', 'degree'] : []),
+        ],
+        name === 'why' && rest.some((tok) => sense(tok, 'place') !== undefined) ? 2 : 0,
+      );
       if (!slots) continue;
       if (name === 'why' && tokens.filter((tok) => asks(tok, 'why')).every((tok) => tok.s.length < 3))
         continue;
@@ -134,6 +138,7 @@ const ABOUT = [
   'need',
   'water',
   'cover',
+  'layer',
   'material',
   'uncover',
   'layer',

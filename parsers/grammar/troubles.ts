@@ -21,20 +21,30 @@ const LOUD = new Set<ProblemTopic>([
 /** Something wrong: `rats by pile 3`, `lift is broken again`, `strong smell at D`. */
 export const problem: Reader = {
   rule: 'problem',
-  on: ['topic', 'material'],
+  on: ['topic', 'material', 'contaminated'],
   read(tokens, scope) {
-    const slots = take(tokens, SLOTS_1, 2);
+    // Elsewhere a bare number is a pile's.
+    const figured = tokens.some((tok) => sense(tok, 'topic') === 'power' || sense(tok, 'topic') === 'spill');
+    const slots = take(tokens, figured ? WITH_FIGURES : SLOTS_1, 2);
     if (!slots || scope.asked) return null;
     const topics = [...new Set(slots.get('topic').map((tok) => topicOf(tok)!))];
     if (slots.nums.length > 0 && !figuresFit(slots, topics)) return null;
     if (twoClauses(slots)) return null;
     const strewn =
-      slots.get('material').some((tok) => sense(tok, 'material') === 'residue') &&
+      (slots.get('contaminated').length > 0 ||
+        slots.get('material').some((tok) => sense(tok, 'material') === 'residue')) &&
       topics.length === 0 &&
       placesOf(slots).length + slots.get('container').length > 0 &&
       slots.all.some(
-        (one) => isPrep(one, 'on') || isPrep(one, 'in') || one.cls === 'seen' || one.cls === 'because',
+        (one) =>
+          isPrep(one, 'on') ||
+          isPrep(one, 'in') ||
+          one.cls === 'seen' ||
+          one.cls === 'because' ||
+          one.cls === 'contaminated',
       );
+    // `bucket contaminated with labels, | 20 lb` was weighed.
+    if (strewn && scope.nextTok?.s === ',' && scope.afterTok?.k === 'n') return null;
     const topic = strewn ? ('contamination' as const) : chiefOf(topics);
     if (!topic) return null;
     const places = placesOf(slots);
@@ -241,9 +251,9 @@ const SLOTS_1 = [
   'squeeze',
   'because',
   'spot',
-  'n',
-  'since',
+  'food',
 ];
+const WITH_FIGURES = [...SLOTS_1, 'n', 'since'];
 
 const SLOTS_2 = [
   'fix',

@@ -31,6 +31,8 @@ const ACCEPTS = [
   'ok',
   'minus',
   'plus',
+  'both',
+  'all',
 ];
 
 /** `gave pile 2 five gallons of water` */
@@ -48,6 +50,8 @@ export const weighIn: Reader = {
     const watered = tokens.some((tok) => sense(tok, 'material') === 'water');
     const slots = take(tokens, watered ? WATERED : ACCEPTS);
     if (!slots) return null;
+    if (slots.all.some((one, k) => (one.cls === 'both' || one.cls === 'all') && !saysWhence(slots, k)))
+      return null;
     const containers = slots.get('container');
     const materials = materialsOf(slots);
     if (materials === null || containers.length > 1) return null;
@@ -71,6 +75,13 @@ export const weighIn: Reader = {
     return [{ ...only, record: { ...only.record, ofWhich: parted.pieces } as FieldRecord }];
   },
 };
+
+/** `…, both from the day centre` */
+const saysWhence = (slots: Slots, k: number) =>
+  slots.get('source').length === 1 &&
+  slots.nums.length > 0 &&
+  slots.all[k + 1]?.cls === 'prep' &&
+  slots.all.slice(k).every((one) => ['prep', 'fill', 'source', 'both', 'all', 'article'].includes(one.cls));
 
 /** A comma or `and` behind a weight begins something else where a container, material or place comes after it. */
 function crosses(slots: Slots, scope: Scope): boolean {
@@ -122,6 +133,9 @@ function materialsOf(slots: Slots): string[] | null {
   return out;
 }
 
+/** What is added to the food: a heading over the kitchens' carts does not tell where it came from. */
+const BULKING = new Set(['wood-chips', 'sawdust', 'leaves', 'straw', 'cardboard', 'paper', 'water']);
+
 /** A material with no container: `chips 12`, `25kg sawdust`, `2 gal coffee grounds`. */
 function loose(
   tokens: readonly Tok[],
@@ -151,12 +165,15 @@ function loose(
   if (nums.some((n) => isVolumeUnit(n.unit)) && nums.some((n) => !isVolumeUnit(n.unit))) return null;
   const items: Item[] = [];
   for (const n of nums) {
-    if (n.to !== undefined || n.fraction) return null;
+    if (n.to !== undefined || (n.fraction && n.unit === null)) return null;
     const base = {
       kind: 'weigh-in' as const,
       material,
       count: 1,
-      source: sourceOf(slots, scope),
+      source: sourceOf(
+        slots,
+        BULKING.has(material) ? { ...scope, carry: { ...scope.carry, source: null } } : scope,
+      ),
       place: placeOf(slots),
       flags: contaminated || slots.get('contaminated').length > 0 ? ['contaminated'] : undefined,
       approximate: n.approximate ? true : undefined,

@@ -67,6 +67,10 @@ export const more: Words = {
   seen: 'vi|vimos|hay|encontre|aparecio|note|viene|alrededor|cerca|por|otra vez|lleno|llena|sale|salen|en|varias|varios|habia|muerto|muerta|vivo|anda|andan|rondando|se metio|escarbando|hoyos|hoyo|nido|entro|entraron|metido|metida|metidos|mordida|mordio|ruido|un|una|todavia|sigue|siguen|visto|vista|vieron|andaba|corriendo|comiendo|se metieron|salieron|rastros|rastro de|senales de|tiene|tienen|tenemos|detecte|saliendo|andaban|excavando|de nuevo',
   // Rooms and grounds about a site: no place that the log knows.
   spot: 'bodega|cobertizo|oficina|caseta|sitio|taller|galpon|patio',
+  // The writer among those who worked.
+  'self:one': 'yo|yo mismo|yo misma',
+  // Things that grow or are eaten: beside a weight they are a load under their own name.
+  food: 'manzanas|manzana|platanos|papas|papa|patatas|zanahorias|repollo|repollos|lechuga|lechugas|cebollas|tomates|jitomates|melones|sandias|sandia|peras|duraznos|melocotones|ciruelas|uvas|naranjas|limones|maiz|elotes|olotes|calabazas|calabaza|pan|arroz|tortillas|frijoles|huevos|cascaras|cascarones|cascaras de huevo|cascaras de papa|cascaras de naranja|cascaras de platano|bagazo|pulpa|pulpa de manzana|flores|algas|plumas|lana|pescado|hongos|fresas|moras|cerezas|calabacines|espinacas|pinas|mangos|mango|aguacates|nopales|chiles|rabanos|betabel|apio|brocoli|pepinos|ceniza|corteza',
   gloss:
     'apenas|salieron|salio|sale|se siente|se desmorona|brilla|se mantiene|ocupa agua|de verdad|hace bola|forma bola|se deshace|le salieron|sudando|cobertizo|bodega|galera|oficina|patio|entrada|caseta|taller',
   there: 'ahi|alli|aca|ahi mismo',

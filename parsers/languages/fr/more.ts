@@ -24,7 +24,7 @@ export const more: Words = {
   because:
     'parce que|plein de|pleins de|pleine de|trop de|cause|car|a cause de|a cause du|puisque|etait|avait|plein d|rempli de|remplis de|contamine avec|raison|a cause des|il y avait|y avait|bourre de|contamine par',
   testweight:
-    'poids de|poids etalon|poids test|masse etalon|poids temoin|poids de reference|poids de test|poids|poids indique|etalon|poids de controle|kg indique|poids etalon de',
+    'poids de|poids etalon|poids test|masse etalon|poids temoin|poids de reference|poids de test|poids|poids indique|etalon|poids de controle|kg indique|poids etalon de|pesee de controle|poids controle|masse de controle|controle de pesee|poids etalon indique|poids de calibration|masse etalon de|pese etalon|le poids etalon',
   'analyte:pH': 'ph',
   'analyte:E. coli': 'e coli|ecoli|e. coli|e . coli|escherichia coli',
   'analyte:Salmonella': 'salmonelle|salmonelles|salmonella',
@@ -66,6 +66,10 @@ export const more: Words = {
   seen: 'vu|vue|vus|il y a|y a|y a des|trouve|remarque|apercu|vient de|autour|pres|dans|partout|encore|plein|pleine|de retour|entendu|senti|attrape|mort|vivant|sort|sur|ya|y avait|ya des|ca|la|courait|creuse|creuse dans|trous|trou|nid|une|gros|beaucoup|bcp|quelques|plusieurs|rode|signes|traces|traces de|se promene|a cote|aussi|mange|ronge|bruit|coule en dessous de|en dessous|en dessous de|en dessous du|par dessous|court|courir|tourne autour|tournent autour|qui tournent|bizarre|drole|traine|trainent|se tiennent|rendu dans|partout sur|qui pue|en masse|une gang|a mort',
   // Rooms and grounds about a site: no place that the log knows.
   spot: 'hangar|cabanon|garage|bureau|batisse|site|local|local du tambour|cour|remise|salle du tambour|entrepot|partout au site',
+  // The writer among those who worked.
+  'self:one': 'moi|moi meme|je',
+  // Things that grow or are eaten: beside a weight they are a load under their own name.
+  food: 'pommes|pomme|bananes|pelures de bananes|patates|patate|pommes de terre|pelures de patates|pelures de carottes|pelures de pommes|carottes|choux|chou|laitue|laitues|oignons|tomates|melons|melon|poires|peches|prunes|raisins|oranges|pelures d oranges|citrons|mais|epis de mais|courges|courge|citrouilles|citrouille|pain|pains|croutes de pain|croutes|riz|pates|oeufs|coquilles d oeufs|coquilles|pulpe|marc de pomme|drêche|dreches|dreche|houblon|muffins|gruau|cereales|salade|salades|celeri|betteraves|navets|navet|brocoli|concombres|poivrons|fleurs|fleurs coupees|algues|varech|plumes|cheveux|laine|poisson|restes de poisson|feves|pois|champignons|fraises|bleuets|canneberges|framboises|cerises|courgettes|epinards|noyaux|trognons|trognons de pommes|pelures d oignons|ecorces|ecorce|aiguilles de pin|cendre|cendres|litiere|tourbe|sapins|sapins de noel|epluchures de patates|epluchures de carottes|retailles|retailles de legumes',
   gloss:
     'sort|sortent|sorti|sortie|presse|se tient|brille|tient|forme une boule|reste en boule|vraiment|besoin d eau|salon|hangar|cabanon|garage|bureau|cour|entree|stationnement|local|remise a outils|batisse|brun|brune|noir|noire|vert|verte',
   there: 'la|y|ca',
