@@ -127,7 +127,7 @@ export function inContainer(
       count = null;
     } else if (weights.length > 0) fill = 1;
     // `a full barrow of chips`: what it held was not weighed.
-    else if (materials.length === 0 || slots.all.findIndex((one) => one.cls === 'full') > at) return null;
+    else if (materials.length === 0) return null;
   }
   const material = materials[0] ?? defaultMaterial(container, context);
   const source = sourceOf(slots, scope);

@@ -65,8 +65,6 @@ export const more: Words = {
   spot: 'shed|barn|office|building|hut|workshop|garage|site|yard|drum room|compost room|compost shed|drum shed|compost building|whole site|shop',
   // The writer among those who worked.
   'self:one': 'me|myself|i|and i|and me',
-  // Things that grow or are eaten: beside a weight they are a load under their own name.
-  food: 'apple|apples|apple cores|banana|bananas|banana peels|potato|potatoes|carrot|carrots|cabbage|cabbages|lettuce|onion|onions|tomato|tomatoes|melon|melons|watermelon|watermelons|watermelon rinds|pear|pears|peach|peaches|plums|grapes|oranges|orange peels|orange|lemon|lemons|corn|corn cobs|corn husks|squash|squashes|pumpkin|pumpkins|bread|bread crusts|rice|pasta|noodles|eggs|eggshells|egg shells|tea bags|peels|husks|crusts|rinds|cores|tops|cobs|pulp|juicer pulp|pomace|apple pomace|spent grain|brewers grain|brewery grain|hops|bagels|buns|muffins|toast|cereal|oatmeal|salad|celery|beets|turnips|turnip|broccoli|cauliflower|cucumbers|peppers|flowers|cut flowers|bouquets|seaweed|kelp|feathers|wool|fish scraps|fish|beans|peas|mushrooms|mushroom stems|berries|strawberries|blueberries|cranberries|cherries|zucchini|kale|spinach|skins|shells|stems|seeds|nutshells|christmas trees|pine needles|biochar|wood ash|tree bark|bark|bedding|pet bedding|peat',
   gloss:
     'squeezed|came out|come out|really|test|poke|holds together|stays together|falls apart|glistening|shiny|needs water|needs chips|out',
   there: 'there|it',

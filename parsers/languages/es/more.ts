@@ -69,8 +69,6 @@ export const more: Words = {
   spot: 'bodega|cobertizo|oficina|caseta|sitio|taller|galpon|patio',
   // The writer among those who worked.
   'self:one': 'yo|yo mismo|yo misma',
-  // Things that grow or are eaten: beside a weight they are a load under their own name.
-  food: 'manzanas|manzana|platanos|papas|papa|patatas|zanahorias|repollo|repollos|lechuga|lechugas|cebollas|tomates|jitomates|melones|sandias|sandia|peras|duraznos|melocotones|ciruelas|uvas|naranjas|limones|maiz|elotes|olotes|calabazas|calabaza|pan|arroz|tortillas|frijoles|huevos|cascaras|cascarones|cascaras de huevo|cascaras de papa|cascaras de naranja|cascaras de platano|bagazo|pulpa|pulpa de manzana|flores|algas|plumas|lana|pescado|hongos|fresas|moras|cerezas|calabacines|espinacas|pinas|mangos|mango|aguacates|nopales|chiles|rabanos|betabel|apio|brocoli|pepinos|ceniza|corteza',
   gloss:
     'apenas|salieron|salio|sale|se siente|se desmorona|brilla|se mantiene|ocupa agua|de verdad|hace bola|forma bola|se deshace|le salieron|sudando|cobertizo|bodega|galera|oficina|patio|entrada|caseta|taller',
   there: 'ahi|alli|aca|ahi mismo',

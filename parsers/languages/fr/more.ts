@@ -68,8 +68,6 @@ export const more: Words = {
   spot: 'hangar|cabanon|garage|bureau|batisse|site|local|local du tambour|cour|remise|salle du tambour|entrepot|partout au site',
   // The writer among those who worked.
   'self:one': 'moi|moi meme|je',
-  // Things that grow or are eaten: beside a weight they are a load under their own name.
-  food: 'pommes|pomme|bananes|pelures de bananes|patates|patate|pommes de terre|pelures de patates|pelures de carottes|pelures de pommes|carottes|choux|chou|laitue|laitues|oignons|tomates|melons|melon|poires|peches|prunes|raisins|oranges|pelures d oranges|citrons|mais|epis de mais|courges|courge|citrouilles|citrouille|pain|pains|croutes de pain|croutes|riz|pates|oeufs|coquilles d oeufs|coquilles|pulpe|marc de pomme|drêche|dreches|dreche|houblon|muffins|gruau|cereales|salade|salades|celeri|betteraves|navets|navet|brocoli|concombres|poivrons|fleurs|fleurs coupees|algues|varech|plumes|cheveux|laine|poisson|restes de poisson|feves|pois|champignons|fraises|bleuets|canneberges|framboises|cerises|courgettes|epinards|noyaux|trognons|trognons de pommes|pelures d oignons|ecorces|ecorce|aiguilles de pin|cendre|cendres|litiere|tourbe|sapins|sapins de noel|epluchures de patates|epluchures de carottes|retailles|retailles de legumes',
   gloss:
     'sort|sortent|sorti|sortie|presse|se tient|brille|tient|forme une boule|reste en boule|vraiment|besoin d eau|salon|hangar|cabanon|garage|bureau|cour|entree|stationnement|local|remise a outils|batisse|brun|brune|noir|noire|vert|verte',
   there: 'la|y|ca',
