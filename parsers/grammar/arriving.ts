@@ -1,7 +1,7 @@
 // What comes to the gate: bulking material, and loads that were sent back.
 import type { FieldRecord } from '#records';
 import { drop } from '../plausible.ts';
-import { bare, type Reader, take } from '../reading.ts';
+import { bare, type Reader, type Scope, type Slots, take } from '../reading.ts';
 import type { Plain } from '../text.ts';
 import { sense, type Tok } from '../tokens.ts';
 import { amountOf, plainAmount } from './amounts.ts';
@@ -22,7 +22,7 @@ const BULKING = [
 
 export const delivery: Reader = {
   rule: 'delivery',
-  on: ['deliver'],
+  on: ['deliver', 'source'],
   read(tokens, scope) {
     const slots = take(tokens, SLOTS_4);
     if (!slots || scope.asked) return null;
@@ -33,7 +33,7 @@ export const delivery: Reader = {
     )
       return null;
     const strong = slots.get('deliver').some((tok) => sense(tok, 'deliver') !== 'weak');
-    if (!strong) return null;
+    if (!strong && !isLoadFromOutside(slots, scope)) return null;
     const amount = amountOf(slots, scope, true);
     if (amount === null) return null;
     if (!amount && slots.get('deliver').every((tok) => sense(tok, 'deliver') === 'weak')) return null;
@@ -50,6 +50,21 @@ export const delivery: Reader = {
     if (amount && amount.value < 0) return [{ doubt: { record, why: 'negative', choices: [drop] } }];
     return [{ record, typed: amount?.typed ?? null }];
   },
+};
+
+/**
+ * `got 2 yards of chips from the city`: a load by the cubic yard or metre from somebody who is no source of scraps
+ * here goes into stock.
+ */
+export const isLoadFromOutside = (slots: Slots, scope: Scope): boolean => {
+  const from = sense(slots.get('source')[0], 'source');
+  return (
+    from !== undefined &&
+    !scope.context.sources.includes(from) &&
+    slots.get('place').length === 0 &&
+    slots.nums.length === 1 &&
+    (slots.nums[0]!.n!.unit === 'yd3' || slots.nums[0]!.n!.unit === 'm3')
+  );
 };
 
 export const rejected: Reader = {

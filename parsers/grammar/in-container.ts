@@ -133,7 +133,8 @@ export function inContainer(
   const source = sourceOf(slots, scope);
   const place = placeOf(slots);
   const flags = contaminated || slots.get('contaminated').length > 0 ? ['contaminated'] : undefined;
-  const said = slots.get('net').length > 0 ? 'net' : 'gross';
+  // A bale is all straw: nothing of it is an empty container.
+  const said = slots.get('net').length > 0 || container === 'bale' ? 'net' : 'gross';
   const head = {
     kind: 'weigh-in' as const,
     material: material ?? 'unknown',

@@ -78,6 +78,10 @@ export const amend: Reader = {
     if (values.length === 1 && marked && !values[0]!.neg && slots.get('neg').length === 0) {
       const one = values[0]!;
       if (one.kind === 'place' && material) return null;
+      // `it was 95 out today` tells of the weather: a slip is put right without a date or a word of place.
+      const next = scope.nextTok;
+      const told = slots.dates.length > 0 || next?.k === 'd' || sense(next, 'prep') === 'out';
+      if (told && slots.get('correct').length + slots.get('star').length === 0) return null;
       return ask({ request: 'amend', to: one.v, ...(material && { material }), ...entry });
     }
     return null;

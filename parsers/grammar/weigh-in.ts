@@ -2,6 +2,7 @@ import { type FieldRecord, isVolumeUnit, toKg, toLitres } from '#records';
 import { say } from '../plausible.ts';
 import { bare, type Item, type Reader, type Scope, type Slots, take, tidy } from '../reading.ts';
 import { sense, type Tok } from '../tokens.ts';
+import { isLoadFromOutside } from './arriving.ts';
 import { inContainer } from './in-container.ts';
 import { alternatives, contaminationIn, ofWhichIn } from './load-parts.ts';
 import { judged, leavesNumber, massOf, placeOf, sourceOf, strangers, type WeighIn } from './loads.ts';
@@ -146,6 +147,7 @@ function loose(
 ): Item[] | null {
   if (leavesNumber(tokens, slots, scope) || strangers(slots, scope)) return null;
   if (['or', 'full', 'each', 'tare', 'unsure'].some((cls) => slots.get(cls).length > 0)) return null;
+  if (isLoadFromOutside(slots, scope)) return null;
   const at = slots.all.findIndex((one) => one.cls === 'material');
   const before = slots.all
     .slice(0, at)

@@ -7,6 +7,7 @@ export const things: Words = {
   'container:bucket':
     'bucket|buckets|pail|pails|bucketful|bucketfuls|bucket load|bucket loads|bkt|bkts|caddy|caddies',
   'container:bag': 'bag|bags|sack|sacks|bagful|bagfuls|sackful',
+  'container:bale': 'bale|bales',
   'container:barrel': 'barrel|barrels|steel drum of|55 gallon drum',
   'container:barrow':
     'barrow|barrows|wheelbarrow|wheelbarrows|wheel barrow|wheel barrows|barrowload|barrowloads|barrow load|barrow loads|barrowful|barrowfuls|wheelbarrow loads|wheelbarrow load|wheelbarrowfuls',

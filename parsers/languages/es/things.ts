@@ -7,6 +7,7 @@ export const things: Words = {
   'container:bucket':
     'cubeta|cubetas|balde|baldes|cubo|cubos|cubetada|cubetadas|cubeton|baldada|baldadas|tobo|cubeta olvidada',
   'container:bag': 'bolsa|bolsas|costal|costales|saco|sacos|bolsada|costalito',
+  'container:bale': 'paca|pacas|fardo|fardos',
   'container:barrel': 'barril|barriles|tambo|tambos|tonel|toneles',
   'container:barrow': 'carretilla|carretillas|carretillada|carretilladas|carreta|carretas',
   'container:loader-bucket':

@@ -6,6 +6,7 @@ export const things: Words = {
     'bac|bacs|bac roulant|bacs roulants|poubelle|poubelles|bac brun|bacs bruns|bac vert|bacs verts|conteneur|conteneurs|bac a roulettes|bacs a roulettes|poubelle roulante|bac de cuisine|poubelle brune|poubelles brunes|poubelle verte|poubelle de cuisine|bac oublie',
   'container:bucket': 'seau|seaux|chaudiere|chaudieres|sceau|sceaux|siau|siaux|seau plein|bioseau|bioseaux',
   'container:bag': 'sac|sacs|poche|poches',
+  'container:bale': 'botte|bottes|balle de paille|balles de paille|ballot|ballots',
   'container:barrel': 'baril|barils|tonneau|tonneaux|bidon|bidons',
   'container:barrow': 'brouette|brouettes|brouettee|brouettees|brouette pleine|brouettes pleines',
   'container:loader-bucket':

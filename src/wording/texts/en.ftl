@@ -74,6 +74,10 @@ container-bag = { $count ->
     [one] bag
    *[other] { $shown } bags
   }
+container-bale = { $count ->
+    [one] bale
+   *[other] { $shown } bales
+  }
 container-barrel = { $count ->
     [one] barrel
    *[other] { $shown } barrels

@@ -74,6 +74,10 @@ container-bag = { $count ->
     [one] bolsa
    *[other] { $shown } bolsas
   }
+container-bale = { $count ->
+    [one] paca
+   *[other] { $shown } pacas
+  }
 container-barrel = { $count ->
     [one] barril
    *[other] { $shown } barriles

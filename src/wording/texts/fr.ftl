@@ -74,6 +74,10 @@ container-bag = { $count ->
     [one] sac
    *[other] { $shown } sacs
   }
+container-bale = { $count ->
+    [one] botte
+   *[other] { $shown } bottes
+  }
 container-barrel = { $count ->
     [one] baril
    *[other] { $shown } barils
