@@ -46,6 +46,8 @@ export type Assistant = {
   tick(now: string, site?: number): OutgoingRow[];
   /** What a page always shows of a site: its name, whom to call, and what to do in each danger. */
   board(site: number, language: Language | null, now: string): Board;
+  /** What a site looks like is worked out anew from lines that happened from then on: words in them are gone. */
+  forgetPictures(site: number, since: string): void;
   /** For how many days a site keeps the words of messages as evidence; null where it has set no end. */
   keepsDays(site: number, now: string): number | null;
   /** Where a site lies, as its file or a setting says; null where neither does. */
@@ -116,7 +118,14 @@ export function makeAssistant(parts: {
     const outgoing = putOut(draft, message);
     rememberOffered(draft, outgoing);
     pictures.keep(incoming.site, committed());
+    if (draft.forgotten !== null) forgetPictures(incoming.site, draft.forgotten);
     return { fresh: true, message, outgoing, entries: draft.entries };
+  }
+
+  /** Kept pictures hold words of what is held and of what was done: without them they are made anew. */
+  function forgetPictures(site: number, since: string): void {
+    book.dropSnapshotsFrom(site, since);
+    pictures.forget(site);
   }
 
   function takeText(draft: Draft): void {
@@ -199,6 +208,7 @@ export function makeAssistant(parts: {
       drawing: null,
       file: null,
       posts: [],
+      forgotten: null,
       why: [],
       word: (said) => words.label(said, manner),
       add: (record, more = {}) => {
@@ -320,6 +330,7 @@ export function makeAssistant(parts: {
 
   return {
     receive,
+    forgetPictures,
     board,
     tick: (now, site) => {
       const rows: OutgoingRow[] = [];

@@ -36,6 +36,8 @@ export type Draft = {
   drawing: PictureSpec | (() => Drawing | null) | null;
   file: FileOut | null;
   posts: Post[];
+  /** Somebody was forgotten whose first line happened then: what the site looks like is worked out anew. */
+  forgotten: string | null;
   /** How the answer came about, for `why`. */
   why: Line[];
   /** Words that go out beside the lines. */

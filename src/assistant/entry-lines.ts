@@ -262,7 +262,9 @@ const LINES: { [K in BookKind]: LineOf<K> } = {
   hours: (r, { entry }) => [
     say('line-hours', { entry, people: { count: r.people ?? 1 }, hours: { number: r.hours } }),
   ],
-  note: (r, { entry }) => [say('line-note', { entry, text: { text: r.text } })],
+  note: (r, { entry }) => [
+    say('line-note', { entry, text: { text: r.text }, has: { text: r.text === '' ? 'no' : 'yes' } }),
+  ],
   setting: (_r, { entry }, draft, line) => [
     say('line-setting', { entry, what: { say: settingSay(line.record as BookRecordOf<'setting'>, draft) } }),
   ],

@@ -2,6 +2,7 @@ import { applyEntry, emptyPicture } from '#core';
 import { type BookRecordOf, type Entry, FieldRecord } from '#records';
 import { weighed } from './nets.ts';
 import type { Book } from './ports.ts';
+import { type Say, say } from './say.ts';
 
 /** A line of the book as it is shown outside: with its net weight or estimate worked out, and who logged it. */
 export type LineSeen = {
@@ -21,11 +22,22 @@ export type LineSeen = {
   pictures: number;
 };
 
-/** Folds the book once for the tares in force, then shows one line after another. */
-export function lineSeen(book: Book, siteId: number): (entry: Entry) => LineSeen {
+/**
+ * Folds the book once for the tares in force, then shows one line after another; `numbered` says whose line it is
+ * where the name was forgotten.
+ */
+export function lineSeen(
+  book: Book,
+  siteId: number,
+  numbered: (who: Say) => string,
+): (entry: Entry) => LineSeen {
   let picture = emptyPicture(book.siteById(siteId).site);
   for (const entry of book.entriesFrom(siteId, '')) picture = applyEntry(picture, entry);
-  const names = new Map(book.people(siteId).map((person) => [person.id, person.name]));
+  const names = new Map(
+    book
+      .people(siteId)
+      .map(({ id, name }) => [id, name || numbered(say('person-numbered', { number: { count: id } }))]),
+  );
   return (entry) => {
     const weight = weightOf(picture, entry);
     return {

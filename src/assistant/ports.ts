@@ -134,8 +134,11 @@ export type Book = {
   personById(id: number): Person | null;
   people(site: number): Person[];
   changePerson(id: number, change: Partial<Pick<Person, 'name' | 'coordinator' | 'language'>>): void;
-  /** Removes the name and the raw messages of a person; entries stay under the number. */
-  forgetPerson(id: number): void;
+  /**
+   * Removes the name and the words of a person; entries stay under the number. Gives when their first line happened:
+   * kept pictures from then on may hold words of theirs.
+   */
+  forgetPerson(id: number): string | null;
 
   message(
     site: number,

@@ -1,7 +1,7 @@
 import { parseArgs } from 'node:util';
 import { lineSeen } from '#assistant';
 import { writeLine } from './lines.ts';
-import { open } from './parts.ts';
+import { open, wordsOf } from './parts.ts';
 import { Problem } from './problem.ts';
 
 /** `entries`: each line of the book in order, as JSON. Works while the program runs. */
@@ -19,7 +19,10 @@ export async function run(args: string[]): Promise<number> {
         `the book holds ${sites.length} sites: say which with --site NAME (${sites.map(({ site }) => site.name).join(', ')})`,
       );
     }
-    const seen = lineSeen(book, row.id);
+    const { site } = row;
+    const how = { ...site, language: site.languages[0] ?? 'en', today: '' };
+    const words = wordsOf();
+    const seen = lineSeen(book, row.id, (who) => words.label(who, how));
     for (const entry of book.entriesWalk(row.id))
       await writeLine(process.stdout, JSON.stringify(seen(entry)));
     return 0;

@@ -19,7 +19,11 @@ export function emptyOldTalk(book: OpenedBook, now: string): void {
 }
 
 /** The words of messages that made lines are kept as evidence for as long as the site has set; the lines stay. */
-export function emptyOldWords(book: OpenedBook, assistant: Pick<Assistant, 'keepsDays'>, now: string): void {
+export function emptyOldWords(
+  book: OpenedBook,
+  assistant: Pick<Assistant, 'keepsDays' | 'forgetPictures'>,
+  now: string,
+): void {
   for (const { id } of book.sites()) {
     const days = assistant.keepsDays(id, now);
     if (days === null) continue;
@@ -27,7 +31,8 @@ export function emptyOldWords(book: OpenedBook, assistant: Pick<Assistant, 'keep
     const from = book.memo<string>(id, WORDS_MEMO) ?? '';
     if (from >= before) continue;
     book.write(() => {
-      book.blankTexts(id, { from, before }, 'all');
+      const since = book.blankTexts(id, { from, before }, 'all');
+      if (since !== null) assistant.forgetPictures(id, since);
       book.setMemo(id, WORDS_MEMO, before);
     });
   }

@@ -9,8 +9,11 @@ export type OpenedBook = ChannelBook & {
 
   /** Every line of a site in order of number. Read in pages: writing in between is fine. */
   entriesWalk(site: number, afterNumber?: number): Iterable<Entry>;
-  /** Empties raw texts received in a span: of talk that made no line, or of all. Keys stay. */
-  blankTexts(site: number, received: { from: string; before: string }, which: 'talk' | 'all'): void;
+  /**
+   * Empties raw texts received in a span: of talk that made no line, or of all. Keys stay. Gives since when kept
+   * pictures of the site may hold such words; null where none does.
+   */
+  blankTexts(site: number, received: { from: string; before: string }, which: 'talk' | 'all'): string | null;
 
   verify(): Verdict;
   /** A whole copy in one new file, checked; the program may go on writing meanwhile. */

@@ -49,9 +49,13 @@ export const lineHash = (line: LineColumns, before: string): string => {
 type Path = (string | number)[];
 type Words = [path: Path, words: string][];
 
+/** Fields that hold the writer's own words; the text of a note is all of them that the note has. */
+const isWords = (key: string, of: object): boolean =>
+  key === 'said' || key === 'note' || (key === 'text' && 'kind' in of && of.kind === 'note');
+
 /**
- * Takes every `said` (the writer's own words) out of a record or a doubt, with the way back to its place: the words
- * are kept outside the chained line, so that they can be forgotten without breaking it.
+ * Takes the writer's own words out of a record or a doubt, with the way back to each: they are kept outside the
+ * chained line, so that they can be forgotten without breaking it.
  */
 export const takeSaid = (value: unknown): { rest: unknown; words: Words } => {
   const words: Words = [];
@@ -60,7 +64,7 @@ export const takeSaid = (value: unknown): { rest: unknown; words: Words } => {
     if (typeof part !== 'object' || part === null) return part;
     const rest: [string, unknown][] = [];
     for (const [key, field] of Object.entries(part)) {
-      if (key === 'said' && typeof field === 'string') words.push([[...path, key], field]);
+      if (isWords(key, part) && typeof field === 'string') words.push([[...path, key], field]);
       else rest.push([key, walk(field, [...path, key])]);
     }
     return Object.fromEntries(rest);
@@ -73,6 +77,6 @@ export const putSaid = (value: unknown, words: Words): void => {
   for (const [path, said] of words) {
     let part = value as Record<string | number, unknown> | undefined;
     for (const step of path.slice(0, -1)) part = part?.[step] as typeof part;
-    if (part) part.said = said;
+    if (part) part[path.at(-1)!] = said;
   }
 };

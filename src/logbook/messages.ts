@@ -73,9 +73,19 @@ export const messageQueries = (db: Database.Database) => {
      AND about = 'alarm' AND sent_at IS NOT NULL AND text <> ''`,
   );
   const blankAll = blanking(`UPDATE message SET text = '', pictures = '[]' WHERE ${received} AND text <> ''`);
+  // What a record says in words (a note, what was done about a trouble) is the line itself, and stays with it.
+  const linesThen = `site = @site AND number IN (SELECT number FROM entry WHERE ${received})`;
   const blankSaid = blanking(
-    `DELETE FROM said WHERE site = @site AND number IN (SELECT number FROM entry WHERE ${received})`,
+    `UPDATE said SET words = (SELECT json_group_array(json(value)) FROM json_each(said.words)
+       WHERE json_extract(value, '$[0][#-1]') <> 'said') WHERE ${linesThen}`,
   );
+  const dropEmpty = blanking(`DELETE FROM said WHERE words = '[]' AND ${linesThen}`);
+  const inPictures = db
+    .prepare<{ site: number; from: string; before: string }>(
+      `SELECT min(happened_at) FROM entry WHERE ${received}
+       AND (held IS NOT NULL OR json_extract(record, '$.kind') = 'resolved')`,
+    )
+    .pluck();
 
   const outNew = db.prepare<Record<string, string | number | null>>(
     `INSERT INTO outbox (site, channel, chat, thread, answers, message, about, week_from, private, text, choices,
@@ -143,9 +153,14 @@ export const messageQueries = (db: Database.Database) => {
       if (changes === 0) throw new RangeError('message: it is in the book already');
       return message(site, channel, chat, id, edit)!;
     },
-    blankTexts: (site: number, span: { from: string; before: string }, which: 'talk' | 'all'): void => {
-      const statements = which === 'talk' ? [blankTalk, blankAlarms] : [blankAll, blankSaid];
+    blankTexts: (
+      site: number,
+      span: { from: string; before: string },
+      which: 'talk' | 'all',
+    ): string | null => {
+      const statements = which === 'talk' ? [blankTalk, blankAlarms] : [blankAll, blankSaid, dropEmpty];
       for (const statement of statements) statement.run({ site, ...span });
+      return which === 'talk' ? null : (inPictures.get({ site, ...span }) as string | null);
     },
 
     putOut: (row: NewOutgoing): OutgoingRow => {

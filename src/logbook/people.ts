@@ -58,6 +58,10 @@ export const peopleQueries = (db: Database.Database, now: () => string) => {
     'DELETE FROM person_channel WHERE person = @id',
     "UPDATE person SET name = '', language = NULL, coordinator = 0 WHERE id = @id",
   ].map((sql) => db.prepare<{ id: number; site: number }>(sql));
+  const firstLine = db.prepare<[number, number]>(
+    'SELECT min(happened_at) FROM entry WHERE site = ? AND person = ?',
+  );
+  firstLine.pluck();
   const siteOfPerson = db.prepare<[number]>('SELECT site FROM person WHERE id = ?').pluck();
 
   const chatOne = db.prepare<[string, string], ChatRow>(
@@ -134,10 +138,13 @@ export const peopleQueries = (db: Database.Database, now: () => string) => {
       const next = { ...person, ...change };
       personSet.run(next.name, next.coordinator ? 1 : 0, next.language, id);
     },
-    forgetPerson: (id: number): void => {
+    forgetPerson: (id: number): string | null => {
       const site = siteOfPerson.get(id) as number | undefined;
-      if (site === undefined) return;
+      if (site === undefined) return null;
+      // What is taken out is overwritten in the file as well.
+      db.pragma('secure_delete = ON');
       for (const statement of forgetting) statement.run({ id, site });
+      return firstLine.get(site, id) as unknown as string | null;
     },
     channelIds: (person: number, channel: string): string[] => channelIds.all(channel, person) as string[],
     sitesOfPerson: (channel: string, id: string): number[] => sitesKnowing.all(channel, id) as number[],

@@ -10,6 +10,7 @@ type Where = { site: number; number: number };
 export const recordInto = (record: Entry['record'], held: boolean): Entry['record'] => {
   const read = (held ? HeldRecord : BookRecord).safeParse(record);
   if (!read.success) throw new RangeError(`record ${record.kind}: ${z.prettifyError(read.error)}`);
+  if ('text' in read.data && read.data.text === '') throw new RangeError('record note: it has no text');
   return read.data;
 };
 
@@ -19,9 +20,15 @@ export const heldInto = (held: NonNullable<Entry['held']>): NonNullable<Entry['h
   return read.data;
 };
 
+/** A note whose words were forgotten is still a line of the book: one that says nothing. */
+const withText = (record: unknown): unknown => {
+  const note = record as { kind?: unknown; text?: unknown };
+  return note.kind === 'note' && note.text === undefined ? { ...note, text: '' } : record;
+};
+
 /** A record on its way out: what no longer fits its schema was changed behind our back, or by a newer program. */
 export const recordOf = (record: unknown, held: boolean, where: Where): Entry['record'] => {
-  const read = (held ? HeldRecord : BookRecord).safeParse(record);
+  const read = (held ? HeldRecord : BookRecord).safeParse(withText(record));
   if (!read.success)
     throw new RangeError(`site ${where.site} line #${where.number}: ${z.prettifyError(read.error)}`);
   return read.data;

@@ -271,7 +271,8 @@ export const Hours = z.object({
   ...common,
 });
 
-export const Note = z.object({ kind: z.literal('note'), text: words, ...common });
+/** The text is empty once its writer was forgotten. */
+export const Note = z.object({ kind: z.literal('note'), text: z.string().max(4000), ...common });
 
 /** What a message can put into the log book, told apart by `kind`. */
 export const FieldRecord = z.discriminatedUnion('kind', [

@@ -55,6 +55,38 @@ describe('start', { timeout: 180_000 }, () => {
       }
     }));
 
+  it('empties the talk of days ago, and the words that the site keeps no longer, by being started', () =>
+    inFolder(async (folder) => {
+      const path = join(folder, 'book.db');
+      await run(
+        ['start', '--db', path],
+        'set keep messages 30 days\nlovely weather\ncart 61.2 kg\ncart 62 kg\n',
+      );
+      const db = new Database(path);
+      const textsOf = () => db.prepare('SELECT text FROM message ORDER BY id').pluck().all();
+      expect(textsOf()).toEqual([
+        'set keep messages 30 days',
+        'lovely weather',
+        'cart 61.2 kg',
+        'cart 62 kg',
+      ]);
+      // As if it had come days ago, and the first load weeks ago.
+      const ago = (days: number) => new Date(Date.now() - days * 86_400_000).toISOString();
+      db.prepare("UPDATE message SET received_at = ? WHERE text = 'lovely weather'").run(ago(2));
+      db.prepare("UPDATE message SET received_at = ? WHERE text = 'cart 61.2 kg'").run(ago(31));
+      db.exec("DELETE FROM memo WHERE key LIKE '%-emptied-to'");
+      db.close();
+      await run(['start', '--db', path], '');
+      const after = new Database(path, { readonly: true });
+      expect(after.prepare('SELECT text FROM message ORDER BY id').pluck().all()).toEqual([
+        'set keep messages 30 days',
+        '',
+        '',
+        'cart 62 kg',
+      ]);
+      after.close();
+    }));
+
   it('opens a made-up site with months in it', () =>
     inFolder(async (folder) => {
       const { code, out } = await run(['start', '--demo', '--db', join(folder, 'demo.db')], 'year\npiles\n');

@@ -11,14 +11,15 @@ export type Turn = {
   entries: number[];
 };
 
-/** A conversation with a site in a book of its own, in memory: what a scenario is written on. */
+/** A conversation with a site in a book of its own, in memory unless a path is given: what a scenario is written on. */
 export function startScenario(
   site: unknown,
   start = '2026-11-24T08:00',
   complain?: (what: string, error: unknown) => void,
+  path = ':memory:',
 ) {
   const faults: string[] = [];
-  const book = openBook(':memory:', { now: () => '2026-11-24T00:00:00.000Z' });
+  const book = openBook(path, { now: () => '2026-11-24T00:00:00.000Z' });
   const words = makeWords(readTexts(), (what) => faults.push(what));
   const assistant = makeAssistant({
     book,
@@ -54,7 +55,9 @@ export function startScenario(
       return turn.replies[0]?.text ?? '';
     },
     lines() {
-      const seen = lineSeen(book, row.id);
+      const seen = lineSeen(book, row.id, (who) =>
+        words.label(who, { ...row.site, language: 'en', today: '' }),
+      );
       return [...book.entriesWalk(row.id)].map(seen);
     },
     book,

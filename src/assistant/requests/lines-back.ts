@@ -2,7 +2,8 @@ import type { Entry, Request } from '#records';
 import type { Draft } from '../draft.ts';
 import { entryLine } from '../entry-lines.ts';
 import { doubtQuestion } from '../holding.ts';
-import { type Line, say } from '../say.ts';
+import { type Arg, type Line, say } from '../say.ts';
+import { whoIs } from '../who.ts';
 
 /** What I logged today, with a button to take the last back. */
 export function mine(draft: Draft): void {
@@ -35,8 +36,8 @@ export function show(draft: Draft, request: Request): void {
     return;
   }
   draft.lines.push(shown(draft, entry));
-  const who = entry.person === null ? null : draft.book.personById(entry.person);
-  draft.lines.push(say('show-who', { who: { text: who?.name ?? '—' }, date: { date: entry.localDate } }));
+  const who: Arg = entry.person === null ? { text: '—' } : whoIs(draft.book, entry.person);
+  draft.lines.push(say('show-who', { who, date: { date: entry.localDate } }));
   if (entry.pictures === 0) return;
   draft.lines.push(say('show-pictures', { count: { count: entry.pictures } }));
   // People's own pictures are sent back by the ids under which the channel keeps them; nothing is drawn.

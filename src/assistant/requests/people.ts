@@ -21,7 +21,7 @@ export function language(draft: Draft, request: Request): void {
 export function forgetMe(draft: Draft): void {
   if (!draft.person) return;
   draft.lines.push(say('forgotten', { number: { count: draft.person.id } }));
-  draft.book.forgetPerson(draft.person.id);
+  draft.forgotten = draft.book.forgetPerson(draft.person.id);
   draft.book.setMemo(draft.siteId, spokenKey(draft.person.id), null);
 }
 

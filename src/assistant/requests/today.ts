@@ -2,7 +2,8 @@ import { type Duty, dutiesNow, type Picture, weekdayOf } from '#core';
 import { rememberDoubts } from '../doubts-here.ts';
 import type { Draft } from '../draft.ts';
 import type { Book } from '../ports.ts';
-import { type Line, type Say, say } from '../say.ts';
+import { type Arg, type Line, type Say, say } from '../say.ts';
+import { whoIs } from '../who.ts';
 
 /** At most so many jobs are shown; the rest are counted. */
 const SHOWN = 7;
@@ -33,8 +34,8 @@ export const listedIn = (book: Book, siteId: number, chat: string, keys: string[
 
 const namesOf =
   (book: Book) =>
-  (person: number): string =>
-    book.personById(person)?.name ?? '';
+  (person: number): Arg =>
+    whoIs(book, person);
 
 /** The morning line, with the jobs that it numbers: only where something is due. */
 export function morningLines(
@@ -51,7 +52,7 @@ function jobLines(
   open: readonly Duty[],
   heldBack: readonly Duty[],
   date: string,
-  nameOf: (person: number) => string,
+  nameOf: (person: number) => Arg,
 ): Line[] {
   const day = { term: weekdayOf(date), of: 'weekday' };
   if (open.length === 0) return [say('today-nothing', { day }), ...laterLines(heldBack)];
@@ -68,16 +69,13 @@ function jobLines(
   return lines;
 }
 
-function jobLine(duty: Duty, n: number, date: string, nameOf: (person: number) => string): Line {
+function jobLine(duty: Duty, n: number, date: string, nameOf: (person: number) => Arg): Line {
   const parts: Say[] = [
     say('today-job', { n: { count: n }, what: { say: dutySay(duty) }, why: { say: whySay(duty) } }),
   ];
   if (duty.by > date && !namesDay(duty, duty.by)) parts.push(say('today-by', { date: { date: duty.by } }));
   else if (duty.by < date && !namesDay(duty)) parts.push(say('today-since', { date: { date: duty.by } }));
-  if (duty.claimedBy !== null) {
-    const who = nameOf(duty.claimedBy);
-    if (who) parts.push(say('today-taken', { who: { text: who } }));
-  }
+  if (duty.claimedBy !== null) parts.push(say('today-taken', { who: nameOf(duty.claimedBy) }));
   return parts;
 }
 

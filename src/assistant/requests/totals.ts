@@ -48,7 +48,8 @@ export function weekLines(
   lines.push(...yearLines({ ...report.year, neededPerWeekKg: null }));
   const thanks = report.loggedBy
     .map(({ person }) => book.personById(person)?.name.split(' ')[0])
-    .filter((name) => name !== undefined);
+    // Whoever was forgotten is not thanked by number.
+    .filter((name) => name);
   if (thanks.length > 0) lines.push(say('week-thanks', { who: { text: thanks.join(', ') } }));
   return { lines, totalKg: report.feed.measuredKg };
 }

@@ -236,7 +236,10 @@ line-hours = #{ $entry } { $people ->
     [one] One person
    *[other] { $people } people
   }, { $hours } h
-line-note = #{ $entry } Note: { $text }
+line-note = #{ $entry } Note: { $has ->
+    [no] its words were removed
+   *[yes] { $text }
+  }
 line-setting = #{ $entry } Set: { $what }
 line-void = #{ $entry } takes back #{ $old }
 line-duty = #{ $entry } Duty: { $name } ({ $every })
@@ -536,8 +539,10 @@ caution-fire = Smoke or far too hot there: do not open or turn it, keep people b
 language-set = English it is.
 language-unknown = English, French or Spanish: which?
 forgotten =
-    Your name, your messages and what they said are removed.
-    The entries stay, under the number { $number } alone: each line of the book is chained to the one before.
+    Your name, your messages and what they said are removed, notes too.
+    The entries stay, under the number { $number } alone: each line of the book is chained to the one before, and the weights must still add up.
+    Backups made before now keep the name until newer ones take their place.
+person-numbered = person { $number }
 role-whom = Answer one of their messages with "make coordinator", or choose:
 role-given = { $who } is a coordinator now.
 role-had = { $who } is a coordinator already.

@@ -236,7 +236,10 @@ line-hours = #{ $entry } { $people ->
     [one] Una persona
    *[other] { $people } personas
   }, { $hours } h
-line-note = #{ $entry } Nota: { $text }
+line-note = #{ $entry } Nota: { $has ->
+    [no] sus palabras se borraron
+   *[yes] { $text }
+  }
 line-setting = #{ $entry } Ajuste: { $what }
 line-void = #{ $entry } anula #{ $old }
 line-duty = #{ $entry } Tarea: { $name } ({ $every })
@@ -536,8 +539,10 @@ caution-fire = Ahí hay humo o demasiado calor: no la abra ni la voltee, aparte 
 language-set = Listo, en español.
 language-unknown = Inglés, francés o español: ¿cuál?
 forgotten =
-    Se borraron su nombre, sus mensajes y sus palabras.
-    Las líneas quedan, solo con el número { $number }: cada línea de la bitácora va encadenada a la anterior.
+    Su nombre, sus mensajes y lo que decían quedan borrados, también las notas.
+    Las líneas se quedan, solo con el número { $number }: cada línea de la bitácora va encadenada a la anterior, y los pesos deben seguir cuadrando.
+    Las copias de antes guardan el nombre hasta que otras nuevas las reemplacen.
+person-numbered = persona n.º { $number }
 role-whom = Conteste un mensaje de esa persona con "haz coordinador", o elija:
 role-given = { $who } ahora también coordina.
 role-had = { $who } ya coordina.

@@ -236,7 +236,10 @@ line-hours = #{ $entry } { $people ->
     [one] Une personne
    *[other] { $people } personnes
   }, { $hours } h
-line-note = #{ $entry } Note : { $text }
+line-note = #{ $entry } Note : { $has ->
+    [no] les mots en ont été effacés
+   *[yes] { $text }
+  }
 line-setting = #{ $entry } Réglé : { $what }
 line-void = #{ $entry } annule #{ $old }
 line-duty = #{ $entry } Tâche : { $name } ({ $every })
@@ -536,8 +539,10 @@ caution-fire = Fumée ou bien trop chaud là : n'ouvrez pas, ne retournez pas, 
 language-set = D'accord, en français.
 language-unknown = Anglais, français ou espagnol : laquelle ?
 forgotten =
-    Votre nom, vos messages et leurs mots sont effacés.
-    Les lignes restent, sous le seul numéro { $number } : chaque ligne du cahier est enchaînée à la précédente.
+    Votre nom, vos messages et ce qu'ils disaient sont effacés, notes comprises.
+    Les lignes restent, sous le seul numéro { $number } : chaque ligne du cahier est enchaînée à la précédente, et les poids doivent encore tomber juste.
+    Les sauvegardes d'avant gardent le nom jusqu'à ce que de nouvelles les remplacent.
+person-numbered = personne n° { $number }
 role-whom = Répondez à un message de la personne avec « nomme coordonnateur », ou choisissez :
 role-given = { $who } coordonne maintenant aussi.
 role-had = { $who } coordonne déjà.
