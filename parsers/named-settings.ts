@@ -166,6 +166,16 @@ const SHAPES: readonly Shape[] = [
     name: 'year-starts',
     value: ({ word }) => (/^\d/.test(word!) ? Number(word) : nth(MONTHS, word!) + 1),
   },
+  {
+    words: `(?:people (?:at risk )?(?:near ?by|around)|near ?by people|gens fragiles(?: a cote| pres| autour)?|gente delicada(?: cerca| alrededor)?)(?: are| is| to|:| :)? (?<word>wards?|hospital|patients|hopital|chambres|pacientes|salas|classrooms?|school|children|ecole|classes|enfants|escuela|aulas|ninos|none|nobody|no ?one|no|personne|aucun|aucune|nadie|ninguno|ninguna)`,
+    name: 'people-nearby',
+    value: ({ word }) =>
+      /^(?:ward|hosp|hopi|pati|chamb|paci|salas)/.test(word!)
+        ? 'wards'
+        : /^(?:class|scho|child|ecol|enfa|escu|aula|nino)/.test(word!)
+          ? 'classrooms'
+          : 'none',
+  },
   { words: `order (?:at|days) ${N}(?: days)?`, name: 'order-days', value: ({ n }) => number(n) },
 ];
 

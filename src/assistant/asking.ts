@@ -27,17 +27,19 @@ export function askOnce(draft: Draft, written: readonly Entry[]): void {
   if (written.length > 0 && draft.person?.coordinator) askSafety(draft);
 }
 
-/** What the emergency lines would need; asked of a coordinator once in the life of a site. */
+/** What the emergency lines would need, and who is near and harmed more by dust; asked of a coordinator once in the life of a site. */
 function askSafety(draft: Draft): void {
   const key = 'asked-safety';
   if (draft.book.memo(draft.siteId, key)) return;
-  const { safety } = settingsOf(draft.picture(), draft.today);
+  const { safety, peopleNearby } = settingsOf(draft.picture(), draft.today);
   const hasDrum = draft.picture().base.drums.length > 0;
   const needed = [safety.emergencyNumber, safety.address, safety.firstAider];
   if (hasDrum) needed.push(safety.isolator);
   draft.book.setMemo(draft.siteId, key, draft.now);
-  if (needed.every(Boolean)) return;
-  draft.lines.push(say('ask-safety', { hasDrum: { text: hasDrum ? 'yes' : 'no' } }));
+  if (!needed.every(Boolean)) {
+    draft.lines.push(say('ask-safety', { hasDrum: { text: hasDrum ? 'yes' : 'no' } }));
+  }
+  if (peopleNearby == null) draft.lines.push(say('ask-nearby'));
 }
 
 function askTare(draft: Draft, container: string): void {

@@ -13,6 +13,7 @@ import {
 import type { BookRecordOf, Entry } from '#records';
 import type { Draft } from './draft.ts';
 import { type Line, say } from './say.ts';
+import { settingsOf } from './settings-of.ts';
 
 /**
  * The cautions that go with what was just logged: those of lock-out, sharps and fire every time, and of the ordinary
@@ -44,7 +45,7 @@ function occasionOf(draft: Draft, entry: Entry): Occasion {
     windy: noTurning(context)?.code === 'windy',
     hasDrum: picture.base.drums.length > 0,
     // Where the site has not said, people at risk are taken to be near: the caution too many costs a line.
-    peopleAtRisk: picture.base.peopleNearby !== 'none',
+    peopleAtRisk: settingsOf(picture, draft.today).peopleNearby !== 'none',
   };
 }
 

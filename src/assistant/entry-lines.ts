@@ -334,6 +334,7 @@ function settingSay(record: BookRecordOf<'setting'>, draft: Draft): Say {
       has: { text: goesIn.length === 0 ? 'out' : staysOut.length === 0 ? 'in' : 'both' },
     });
   }
+  if (name === 'people-nearby') return say('setting-nearby', { nearby: { text: String(value) } });
   if (name === 'cautions') return say('setting-cautions', { on: { text: String(value) } });
   if (name === 'keep-messages') return say('setting-keep', { days: { count: value as number } });
   return say('setting-other', { name: term('setting-name', record.name), value: { text: plain(value) } });

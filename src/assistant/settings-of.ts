@@ -15,6 +15,7 @@ export type Settings = {
   recipe: Recipe | null;
   summary: { day: Weekday; at: string } | null;
   morning: { at: string } | null;
+  peopleNearby: Site['peopleNearby'] | null;
   safety: {
     emergencyNumber?: string | null;
     address?: string | null;
@@ -46,6 +47,7 @@ export function settingsOf(picture: Picture, at: string): Settings {
     recipe: (settingAt(picture, 'recipe', at) ?? null) as Recipe | null,
     summary: now('summary', base.summary ?? null),
     morning: now('morning', base.morning ?? null),
+    peopleNearby: now('people-nearby', base.peopleNearby ?? null),
     safety: {
       emergencyNumber: now('safety:emergencyNumber', base.safety?.emergencyNumber),
       address: now('safety:address', base.safety?.address),

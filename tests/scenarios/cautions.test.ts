@@ -59,6 +59,33 @@ describe('cautions beside a reply', () => {
     expect(farm).not.toContain('people at risk');
   });
 
+  test.each([
+    ['set people nearby none', 'règle gens fragiles hôpital'],
+    ['règle gens fragiles personne', 'pon gente delicada escuela'],
+    ['pon gente delicada nadie', 'set people nearby hospital'],
+  ])('who is near can be said in the chat, by whoever decides: %s', (none, some) => {
+    const crew = startScenario(HOSPITAL);
+    crew.say('cart 60', { from: 'Ana', coordinator: true });
+    expect(crew.say(none, { from: 'Luc' }).entries).toEqual([]);
+    expect(crew.ask('turned B', { from: 'Luc' })).toContain('people at risk or air intakes');
+    expect(crew.say(none, { coordinator: true }).entries).toHaveLength(1);
+    expect(crew.ask('turned B', { from: 'Marie' })).not.toContain('people at risk or air intakes');
+    crew.say(some, { coordinator: true });
+    expect(crew.ask('turned B', { from: 'Omar' })).toContain('people at risk or air intakes');
+  });
+
+  test('who is near is asked of a coordinator once, where the site has not said', () => {
+    const crew = startScenario(HOSPITAL);
+    const ask = 'People nearby whom dust harms more?';
+    expect(crew.ask('empty cart 16', { coordinator: true })).not.toContain(ask);
+    expect(crew.ask('cart 60', { coordinator: true })).toContain(ask);
+    expect(crew.ask('cart 61', { coordinator: true })).not.toContain(ask);
+    expect(crew.ask('settings', { coordinator: true })).toContain('not said, taken to be near');
+    const said = startScenario(FARM);
+    said.say('empty cart 16', { coordinator: true });
+    expect(said.ask('cart 60', { coordinator: true })).not.toContain(ask);
+  });
+
   test('a hot pile: steam; dust with the next turning', () => {
     const crew = startScenario(FARM);
     expect(crew.ask('B 62 64')).toContain('steam burns');

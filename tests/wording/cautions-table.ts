@@ -16,7 +16,10 @@ const CONDITIONS: [keyof Trigger, (value: never) => string][] = [
   ['keptAway', () => 'smoke open there or too hot to open'],
   ['windy', () => 'wind seen or expected'],
   ['drum', () => 'site has a drum'],
-  ['peopleAtRisk', () => 'people at risk nearby (`peopleNearby`), unless the site says none'],
+  [
+    'peopleAtRisk',
+    () => 'people at risk nearby (`peopleNearby`, `set people nearby …`), unless the site says none',
+  ],
 ];
 
 function said(trigger: Trigger): string {

@@ -88,6 +88,8 @@ const CHECKS: Record<string, Check> = {
   aeration: oneOf('forced', 'breathing', 'none'),
   /** The daily cautions; those of lock-out, sharps and fire are no setting. */
   cautions: oneOf('on', 'off'),
+  /** Who is near and is harmed more by dust and spores. */
+  'people-nearby': oneOf('wards', 'classrooms', 'none'),
   /** Days that the words of messages are kept as evidence. */
   'keep-messages': inRange(1, 36_500),
   hold: (value) => value === false || text(value, undefined as never),
@@ -267,6 +269,7 @@ export function settings(draft: Draft): void {
         : say('settings-tare', { container: arg, kg: { kg: tareKg } }),
     );
   }
+  draft.lines.push(say('settings-nearby', { nearby: { text: now.peopleNearby ?? 'unsaid' } }));
   draft.lines.push(
     now.ruleSet === null
       ? say('settings-no-rule-set')

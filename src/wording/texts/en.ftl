@@ -306,6 +306,11 @@ setting-accepts = { $has ->
     [out] no to { $out }
    *[both] yes to { $in }; no to { $out }
   }
+setting-nearby = people at risk nearby: { $nearby ->
+    [wards] a hospital or home
+    [classrooms] a school
+   *[none] none
+  }
 setting-cautions = { $on ->
     [on] daily cautions on
    *[off] daily cautions off; lock-out, sharps and fire stay
@@ -440,6 +445,7 @@ ask-safety =
     [yes] {" "}· set isolator …
    *[no] {""}
   }
+ask-nearby = People nearby whom dust harms more? "set people nearby hospital", "school" or "none": it says when not to turn.
 ask-ambient = How warm is the air? Send "ambient 12": the rise over it tells how the pile does.
 completed = #{ $entry } now { $net } net ({ $gross } − { $tare })
 
@@ -459,6 +465,12 @@ settings-tare = Empty { $container }: { $kg }
 settings-no-tare = Empty { $container }: not set
 settings-rule-set = Rule for heat: { $name }
 settings-no-rule-set = Rule for heat: not set ("set rule set vessel-3d")
+settings-nearby = People at risk nearby: { $nearby ->
+    [wards] a hospital or home
+    [classrooms] a school
+    [none] none
+   *[unsaid] not said, taken to be near ("set people nearby none")
+  }
 settings-how = Change with "set …": set cart tare 15.5 · set units lb F · set time zone Europe/Paris · set summary monday 7:00
 
 ## Emergencies: what to do now, first things first

@@ -306,6 +306,11 @@ setting-accepts = { $has ->
     [out] no a { $out }
    *[both] sí a { $in }; no a { $out }
   }
+setting-nearby = gente delicada cerca: { $nearby ->
+    [wards] hospital u hogar
+    [classrooms] escuela
+   *[none] nadie
+  }
 setting-cautions = { $on ->
     [on] avisos de seguridad del día: sí
    *[off] avisos del día: no; bloqueo, punzantes y fuego se quedan
@@ -440,6 +445,7 @@ ask-safety =
     [yes] {" "}· pon interruptor principal …
    *[no] {""}
   }
+ask-nearby = ¿Hay gente delicada cerca? "pon gente delicada hospital", "escuela" o "nadie": así se sabe cuándo no voltear.
 ask-ambient = ¿Cuánto marca el aire? Mande "ambiente 12": la diferencia con el aire dice cómo va la pila.
 completed = #{ $entry }: { $net } neto ({ $gross } − { $tare })
 
@@ -459,6 +465,12 @@ settings-tare = Tara { $container }: { $kg }
 settings-no-tare = Tara { $container }: sin poner
 settings-rule-set = Regla de calor: { $name }
 settings-no-rule-set = Regla de calor: sin poner ("pon norma vessel-3d")
+settings-nearby = Gente delicada cerca: { $nearby ->
+    [wards] hospital u hogar
+    [classrooms] escuela
+    [none] nadie
+   *[unsaid] sin decir, se supone que sí ("pon gente delicada nadie")
+  }
 settings-how = Cambie con "pon …": pon tara carrito 15.5 · pon unidades lb F · pon zona horaria America/Denver · pon resumen lunes 7:00
 
 ## Emergencias: qué hacer ahora, en orden

@@ -306,6 +306,11 @@ setting-accepts = { $has ->
     [out] on refuse { $out }
    *[both] on prend { $in } ; on refuse { $out }
   }
+setting-nearby = gens fragiles à côté : { $nearby ->
+    [wards] hôpital ou foyer
+    [classrooms] école
+   *[none] personne
+  }
 setting-cautions = { $on ->
     [on] rappels de prudence du jour : oui
    *[off] rappels du jour : non ; cadenassage, piqûres et feu restent
@@ -440,6 +445,7 @@ ask-safety =
     [yes] {" "}· règle sectionneur …
    *[no] {""}
   }
+ask-nearby = Des gens fragiles à côté ? « règle gens fragiles hôpital », « école » ou « personne » : on saura quand ne pas retourner.
 ask-ambient = Combien fait-il dehors ? « ambiant 12 » : l'écart avec l'air dit comment va le tas.
 completed = #{ $entry } : { $net } net ({ $gross } − { $tare })
 
@@ -459,6 +465,12 @@ settings-tare = Tare { $container } : { $kg }
 settings-no-tare = Tare { $container } : inconnue
 settings-rule-set = Règle de chaleur : { $name }
 settings-no-rule-set = Règle de chaleur : aucune (« règle norme vessel-3d »)
+settings-nearby = Gens fragiles à côté : { $nearby ->
+    [wards] hôpital ou foyer
+    [classrooms] école
+    [none] personne
+   *[unsaid] pas dit, donc supposés proches (« règle gens fragiles personne »)
+  }
 settings-how = Pour changer, « règle … » : règle tare bac 15,5 · règle unités lb F · règle fuseau Europe/Paris · règle bilan lundi 7:00
 
 ## Urgences : quoi faire maintenant, dans l'ordre
