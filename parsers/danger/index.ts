@@ -28,8 +28,8 @@ const topicOf: Readonly<Record<DangerWhat, DangerTopic>> = {
   help: 'other',
 };
 
-/** Of two dangers of one topic in a sentence the graver one is told; what the drum holds comes before any wound. */
-const gravity: readonly DangerWhat[] = [
+/** Every danger there is, the gravest first: of two of one topic in a sentence the graver one is told; what the drum holds comes before any wound. */
+export const DANGERS: readonly DangerWhat[] = [
   'caught',
   'inside-drum',
   'reaching-in',
@@ -61,7 +61,7 @@ export function readDanger(text: string): Danger[] {
     const gravest = new Map<DangerTopic, Finding>();
     const add = (finding: Finding): void => {
       const known = gravest.get(topicOf[finding.what]);
-      if (known !== undefined && gravity.indexOf(known.what) <= gravity.indexOf(finding.what)) return;
+      if (known !== undefined && DANGERS.indexOf(known.what) <= DANGERS.indexOf(finding.what)) return;
       gravest.set(topicOf[finding.what], finding);
     };
     const cry = readCry(sentence, sentences.length === 1);

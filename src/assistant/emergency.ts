@@ -5,15 +5,51 @@ import { type Settings, settingsOf } from './settings-of.ts';
 
 type Found = { what: string; topic: string };
 
-/** Which card answers which danger, and its lines in the order in which to do them; `call` is where to call for help. */
-const CARDS: { whats: string[]; lines: string[] }[] = [
-  { whats: ['caught', 'inside-drum', 'reaching-in'], lines: ['drum', 'drum-then'] },
-  { whats: ['hurt', 'unwell'], lines: ['hurt', 'call', 'hurt-then'] },
-  { whats: ['fire', 'smoke', 'burnt-smell'], lines: ['fire', 'call-fire', 'fire-then'] },
-  { whats: ['gas'], lines: ['gas', 'call-away'] },
-  { whats: ['pricked'], lines: ['pricked', 'call-clinic', 'pricked-then'] },
-  { whats: ['needle'], lines: ['needle', 'needle-pricked', 'needle-then'] },
-  { whats: ['help'], lines: ['help', 'call', 'help-then'] },
+type Card = { whats: string[]; lines: string[]; source: string };
+
+/**
+ * Which card answers which danger, and its lines in the order in which to do them, each the end of the name of an
+ * `emergency-` text; `call` is where to call for help. DEVELOPERS.md shows them all.
+ */
+export const CARDS: readonly Card[] = [
+  {
+    whats: ['caught', 'inside-drum', 'reaching-in'],
+    lines: ['drum', 'drum-then'],
+    source:
+      'OSHA 29 CFR 1910.147, hazardous energy, and 1910.146, permit-required confined spaces: no entry to rescue (both from memory)',
+  },
+  {
+    whats: ['hurt', 'unwell'],
+    lines: ['hurt', 'call', 'hurt-then'],
+    source: 'first aid: make the scene safe, call, stay; common practice, no source',
+  },
+  {
+    whats: ['fire', 'smoke', 'burnt-smell'],
+    lines: ['fire', 'call-fire', 'fire-then'],
+    source:
+      'NRCS Conservation Practice Standard 317, Composting Facility: act at once above 185 °F; not to open or half wet what smoulders: common practice (from memory)',
+  },
+  {
+    whats: ['gas'],
+    lines: ['gas', 'call-away'],
+    source: 'leave, no switches, call from afar: common practice, no source',
+  },
+  {
+    whats: ['pricked'],
+    lines: ['pricked', 'call-clinic', 'pricked-then'],
+    source:
+      'OSHA 29 CFR 1910.1030, bloodborne pathogens: wash with soap and water, medical evaluation at once (from memory)',
+  },
+  {
+    whats: ['needle'],
+    lines: ['needle', 'needle-pricked', 'needle-then'],
+    source: 'common practice, no source: tongs, no picking by hand, report (from memory)',
+  },
+  {
+    whats: ['help'],
+    lines: ['help', 'call', 'help-then'],
+    source: 'common practice, no source: what is not known is taken for the worst',
+  },
 ];
 
 /**
@@ -31,7 +67,11 @@ export function atMachine(danger: readonly Found[], records: readonly BookRecord
 
 /** What to do now, before anything else is said: few words, in the order in which to do them. */
 export function emergencyLines(draft: Draft, danger: readonly Found[]): Line[] {
-  const { safety } = settingsOf(draft.picture(), draft.today);
+  return whatToDo(danger, settingsOf(draft.picture(), draft.today).safety);
+}
+
+/** The same, for a site's own number, address, isolator and first-aider. */
+export function whatToDo(danger: readonly { what: string }[], safety: Settings['safety']): Line[] {
   const args = argsOf(safety);
   const lines: Line[] = [];
   let called = false;

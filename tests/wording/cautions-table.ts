@@ -2,7 +2,7 @@ import type { Words } from '#assistant';
 import { CAUTIONS, type Trigger } from '#core';
 import { LANGUAGES } from '#records';
 
-const MANNER = {
+export const MANNER = {
   units: { mass: 'kg', temperature: 'C', volume: 'L', length: 'cm' },
   timeZone: 'Europe/London',
   dayOrder: 'dmy',

@@ -482,7 +482,7 @@ emergency-drum-then = { $hasIsolator ->
     [yes] Power off at: { $isolator }.{" "}
    *[no] {""}
   }Do not turn the drum to free anybody. Nobody goes in, not even to rescue.
-emergency-hurt = Stop the machines. Look that it is safe before you go near.
+emergency-hurt = Stop the machines. Make sure it is safe before you go near.
 emergency-hurt-then = Stay with them. Move them only out of danger.
 emergency-fire = Everybody back, upwind. Do not open or turn it.
 emergency-fire-then = Fan off only if that is safe. Do not half wet it.

@@ -512,9 +512,9 @@ emergency-call-clinic = Llamen { $has ->
   }.
 emergency-address = Digan dónde: { $text }
 emergency-first-aider = Primeros auxilios: { $text }
-alarm = Emergencia avisada{ $has ->
+alarm = Aviso de emergencia{ $has ->
     [no] {""}
-   *[yes] {" "}por { $who }
+   *[yes] {" "}de { $who }
   }: { $what }.
 danger-caught = alguien está atrapado
 danger-inside-drum = alguien está en el tambor

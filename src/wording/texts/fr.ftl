@@ -474,7 +474,7 @@ settings-nearby = Gens fragiles à côté : { $nearby ->
 settings-how = Pour changer, « règle … » : règle tare bac 15,5 · règle unités lb F · règle fuseau Europe/Paris · règle bilan lundi 7:00
 
 ## Urgences : quoi faire maintenant, dans l'ordre
-emergency-drum = APPUYEZ SUR L'ARRÊT ROUGE, COUPEZ LE COURANT. Personne ne met la main ni n'entre. Appelez { $has ->
+emergency-drum = APPUYEZ SUR L'ARRÊT ROUGE, COUPEZ LE COURANT. Personne n'y met la main, personne n'entre. Appelez { $has ->
     [no] votre numéro d'urgence
    *[yes] le { $number }
   } tout de suite.
@@ -482,7 +482,7 @@ emergency-drum-then = { $hasIsolator ->
     [yes] Coupure : { $isolator }.{" "}
    *[no] {""}
   }Ne tournez pas le tambour pour dégager quelqu'un. Personne n'entre, même pour secourir.
-emergency-hurt = Arrêtez les machines. Regardez que c'est sûr avant d'approcher.
+emergency-hurt = Arrêtez les machines. Vérifiez que c'est sûr avant d'approcher.
 emergency-hurt-then = Restez avec la personne. Ne la déplacez que pour la sortir du danger.
 emergency-fire = Tout le monde recule, du côté d'où vient le vent. N'ouvrez pas, ne retournez pas.
 emergency-fire-then = Ventilateur arrêté seulement si c'est sans danger. Ne mouillez pas à moitié.
@@ -492,7 +492,7 @@ emergency-needle-then = On la retire à la pince, dans un contenant à aiguilles
 emergency-needle-pricked = Piqué ? Eau courante et savon, puis un médecin tout de suite : les heures comptent.
 emergency-pricked = Eau courante et savon, maintenant. Puis un médecin tout de suite : les heures comptent.
 emergency-pricked-then = Laissez l'aiguille où elle est : personne ne la prend à la main.
-emergency-help = Quelqu'un de blessé ou en danger ? Arrêtez les machines. Personne ne met la main ni n'entre dedans.
+emergency-help = Quelqu'un de blessé ou en danger ? Arrêtez les machines. Personne n'y met la main, personne n'entre.
 emergency-help-then = Que se passe-t-il, et où ?
 emergency-call = Appelez { $has ->
     [no] votre numéro d'urgence
