@@ -180,7 +180,9 @@ const NO_WARDS = new RegExp(`^${SET} ${THE}${PEOPLE} ${NONE}$`);
 /** `set wards north-east`: on which side those lie whom a smell must not reach. */
 function wardsOf(bare: string): Request | undefined {
   if (!SAYS_PEOPLE.test(bare)) return undefined;
-  if (NO_WARDS.test(bare)) return { request: 'setting', name: 'wards', value: null };
+  // `set people nearby none` is who is there at all, not on which side.
+  if (NO_WARDS.test(bare) && !/\bpeople near/.test(bare))
+    return { request: 'setting', name: 'wards', value: null };
   const groups = WARDS.map((pattern) => pattern.exec(bare)?.groups).find((found) => found);
   const value = groups ? compassPoint(groups.point!) : null;
   return value ? { request: 'setting', name: 'wards', value } : undefined;
