@@ -24,8 +24,11 @@ function wordsKnown(): Map<string, Language[]> {
   return known;
 }
 
-/** Whole words of two letters and more: single letters are piles, units and slips. */
-const wordsOf = (text: string): string[] => plain(text).text.match(/\p{L}{2,}/gu) ?? [];
+/** Whole words of two letters and more: single letters are piles, units and slips; `auxilioooo` is drawn out. */
+const wordsOf = (text: string): string[] =>
+  plain(text)
+    .text.replaceAll(/(\p{L})\1{2,}/gu, '$1')
+    .match(/\p{L}{2,}/gu) ?? [];
 
 /**
  * The language a message is written in: the one that alone knows most of its words, or null where no word tells

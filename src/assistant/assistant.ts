@@ -27,7 +27,7 @@ import { answerRequest } from './requests/index.ts';
 import { setting } from './requests/setting.ts';
 import { rememberWhy } from './requests/why.ts';
 import { readRevision } from './revision.ts';
-import { type Say, say } from './say.ts';
+import { type Line, type Say, say } from './say.ts';
 import { settingsOf } from './settings-of.ts';
 import { rememberOffered, typedChoice } from './typed-press.ts';
 
@@ -279,12 +279,8 @@ export function makeAssistant(parts: {
         }),
       );
     }
-    // What goes to others is said in the site's language, not in the one of whoever wrote.
-    const [first = 'en'] = settingsOf(draft.picture(), draft.today).languages;
-    // What others must hear of is not put before somebody who came by a link, but where the crew is.
-    const places = incoming.guest ? homes(incoming.site) : [null];
     for (const post of draft.posts) {
-      for (const place of places) {
+      for (const place of placesFor(post, incoming)) {
         rows.push(
           book.putOut({
             ...frame(incoming, message),
@@ -292,7 +288,7 @@ export function makeAssistant(parts: {
             answers: null,
             about: post.about,
             private: post.private,
-            text: words.text(post.lines, { ...draft.manner, language: first }),
+            text: postText(post, draft),
             choices: [],
             picture: null,
             file: null,
@@ -301,6 +297,31 @@ export function makeAssistant(parts: {
       }
     }
     return rows;
+  }
+
+  /**
+   * Where a post goes. What others must hear of is not put before somebody who came by a link, but where the crew is;
+   * what is for coordinators alone goes out once, through the channel in which they are spoken to.
+   */
+  function placesFor(post: Draft['posts'][number], incoming: Incoming): (Home | null)[] {
+    const crew = homes(incoming.site);
+    if (!post.private) return incoming.guest ? crew : [null];
+    return crew.length === 0 || crew.some(({ channel }) => channel === incoming.channel)
+      ? [null]
+      : crew.slice(0, 1);
+  }
+
+  /** What goes to others is said in the site's language, what is for coordinators in each language one of them chose. */
+  function postText(post: Draft['posts'][number], draft: Draft): string {
+    const [first = 'en'] = settingsOf(draft.picture(), draft.today).languages;
+    const chosen = book
+      .people(draft.siteId)
+      .filter(({ coordinator }) => coordinator)
+      .map(({ language }) => language ?? first);
+    const languages = post.private && chosen.length > 0 ? new Set(chosen) : [first];
+    const told = (lines: Line[], language: Language) => words.text(lines, { ...draft.manner, language });
+    const each = [...languages].map((language) => told(post.lines, language));
+    return [...each, ...(post.words ? [told(post.words, first)] : [])].join('\n');
   }
 
   function board(site: number, language: Language | null, now: string): Board {

@@ -1,5 +1,5 @@
 import { sumKg } from '#core';
-import type { ReadContext } from '#parsers';
+import { languageOf, type ReadContext } from '#parsers';
 import type { BookRecord, BookRecordOf, Doubt, Entry, FieldRecord, ParsedMessage } from '#records';
 import { amendByReply } from './amend.ts';
 import { askOnce } from './asking.ts';
@@ -25,9 +25,11 @@ const LISTED_MOST = 25;
  */
 export function decide(draft: Draft, read: ParsedMessage, context: ReadContext): void {
   const parsed = complaintAnswer(draft, read) ?? read;
-  if (parsed.danger.length > 0)
+  if (parsed.danger.length > 0) {
+    // Whoever stands beside it reads what was written: not only the one who chose a language.
+    draft.manner.language = languageOf(draft.incoming.text) ?? draft.manner.language;
     draft.lines.push(...emergencyLines(draft, atMachine(parsed.danger, parsed.records)));
-  else if (amendByReply(draft, parsed, context)) return;
+  } else if (amendByReply(draft, parsed, context)) return;
 
   const before = draft.entries.length;
   const twins: Doubt[] = [];

@@ -5,7 +5,13 @@ import type { Book, ChoiceAct, FileOut, Incoming, Manner, Person, PictureSpec, P
 import type { Line, Say } from './say.ts';
 
 /** Something that goes out unasked beside the reply: an alarm to the coordinators, a week that has changed. */
-type Post = { about: PostAbout; lines: Line[]; private: boolean };
+type Post = {
+  about: PostAbout;
+  lines: Line[];
+  /** Somebody's own words: told once, however many languages the lines are said in. */
+  words?: Line[];
+  private: boolean;
+};
 
 /**
  * What a message leads to, as it is being worked out inside the transaction: lines for the book and things to say.

@@ -136,8 +136,8 @@ export function tellCoordinators(draft: Draft, danger: readonly Found[]): void {
         has: { text: who ? 'yes' : 'no' },
         what: { term: danger[0]?.what ?? 'help', of: 'danger' },
       }),
-      say('alarm-said', { text: { text: draft.incoming.text.slice(0, 300) } }),
     ],
+    words: [say('alarm-said', { text: { text: draft.incoming.text.slice(0, 300) } })],
   });
 }
 

@@ -36,6 +36,28 @@ describe('in which language somebody is answered', () => {
     expect(turn.posts).toHaveLength(1);
     expect(turn.posts[0]!.text).toMatch(/^Emergency reported by Luc: /);
   });
+
+  test('an alarm is said in each language that a coordinator chose, the words of the writer once', () => {
+    const crew = startScenario(HOSPITAL);
+    crew.say('français svp', { from: 'Rosa', coordinator: true });
+    crew.say('hello', { from: 'Bea', coordinator: true });
+    const { posts } = crew.say('hay humo en la pila B', { from: 'Luz' });
+    expect(posts).toHaveLength(1);
+    expect(posts[0]!.text.split('\n').map((line) => line.replaceAll('\u00a0', ' '))).toEqual([
+      'Urgence signalée par Luz : fumée.',
+      'Emergency reported by Luz: smoke.',
+      '"hay humo en la pila B"',
+    ]);
+  });
+
+  test('an emergency is answered in the language that it was written in, whatever its writer chose', () => {
+    const crew = startScenario({ ...HOSPITAL, languages: ['en'] });
+    crew.say('french please', { from: 'Luc' });
+    expect(crew.ask('cart 61.5', { from: 'Luc' })).toContain('brut');
+    expect(crew.ask('smoke from pile B', { from: 'Luc' })).toMatch(/^Everybody back/);
+    expect(crew.ask('AUXILIOOOO', { from: 'Ana' })).toMatch(/^¿Alguien herido/);
+    expect(crew.ask('cart 62.5', { from: 'Luc' })).toContain('brut');
+  });
 });
 
 describe('an emergency', () => {
@@ -112,6 +134,44 @@ describe('an emergency', () => {
     const turn = crew.say("Dave's arm is stuck in the drum", { replyTo: 'm1' });
     expect(turn.replies[0]!.text).toMatch(/^PRESS THE RED STOP/);
     expect(turn.posts.map((post) => post.about)).toEqual(['alarm']);
+  });
+
+  test.each([
+    ['while a doubt waits', ['cart 665']],
+    ['while the empty weight is asked for', ['cart 61.5']],
+    ['right after the questions of a set-up', ['empty cart 16', 'turned B', 'turned C']],
+    ['while the air is asked for', ['B 41 43']],
+    ['after a list of jobs', ['today']],
+    ['after a mix was asked for', ['3 carts coming, how many chips?']],
+  ])('%s', (_when, before) => {
+    const crew = startScenario(site);
+    for (const text of before) crew.say(text, { coordinator: true });
+    const held = crew.lines().length;
+    const turn = crew.say("Dave's arm is in the drum", { coordinator: true });
+    expect(turn.replies[0]!.text).toMatch(/^PRESS THE RED STOP/);
+    expect(turn.posts.map((post) => post.about)).toEqual(['alarm']);
+    expect(crew.lines()).toHaveLength(held + 1);
+    expect(crew.lines().at(-1)!.record).toMatchObject({ kind: 'problem', topic: 'injury' });
+  });
+
+  test.each([
+    ['a direct chat', { private: true }],
+    ['another group of the site', { chat: 'night crew' }],
+    ['an edit of an older message', { edits: 'm1' }],
+    ['a late delivery', { at: '2026-11-24T07:00' }],
+  ])('from %s', (_where, more) => {
+    const crew = startScenario(site);
+    crew.say('nice morning', { id: 'm1' });
+    const turn = crew.say('smoke from pile B', more);
+    expect(turn.replies[0]!.text).toMatch(/^Everybody back/);
+    expect(turn.posts.map((post) => post.about)).toEqual(['alarm']);
+  });
+
+  test('a message that corrects another, and danger in it', () => {
+    const crew = startScenario(site);
+    crew.say('cart 61.5');
+    const turn = crew.say('sorry 16.5 not 61.5 and smoke from pile B');
+    expect(turn.replies[0]!.text).toMatch(/^Everybody back/);
   });
 
   test('it is logged and the coordinators are told directly; medical detail stays out of group, book and exports', () => {

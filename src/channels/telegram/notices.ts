@@ -1,4 +1,4 @@
-import { type ChannelBook, type Manner, type Say, say, type Words } from '#assistant';
+import { type ChannelBook, type Manner, type OutgoingRow, type Say, say, type Words } from '#assistant';
 import type { Language } from '#records';
 import { CHANNEL } from './options.ts';
 
@@ -11,6 +11,7 @@ export const NOTICES = [
   'telegram-gap',
   'telegram-which-site',
   'telegram-topic-chosen',
+  'telegram-unreached',
   'coordinators-only',
   'kept-unread',
 ] as const;
@@ -43,6 +44,7 @@ export const makeNotices = (parts: { book: ChannelBook; words: Words; now: () =>
         thread?: string | null;
         answers?: string | null;
         language?: Language | null;
+        about?: OutgoingRow['about'];
       },
       args?: Say['args'],
     ): void => {
@@ -53,7 +55,7 @@ export const makeNotices = (parts: { book: ChannelBook; words: Words; now: () =>
         thread: to.thread ?? null,
         answers: to.answers ?? null,
         message: null,
-        about: null,
+        about: to.about ?? null,
         weekFrom: null,
         private: false,
         createdAt: parts.now().toISOString(),

@@ -1,6 +1,7 @@
 import { type Api, GrammyError, InputFile } from 'grammy';
+import type { MessageEntity } from 'grammy/types';
 import type { Logger } from 'pino';
-import type { ChannelBook, MakePaper, OutgoingRow, PaperFile, PictureSpec } from '#assistant';
+import type { ChannelBook, MakePaper, OutgoingRow, PaperFile, Person, PictureSpec } from '#assistant';
 import { CHANNEL } from './options.ts';
 import { type Piece, piecesOf } from './pieces.ts';
 
@@ -28,6 +29,8 @@ export const makeSender = (parts: {
   log: Logger;
   now: () => Date;
   moved(from: string, to: string): void;
+  /** None of these coordinators could be written to directly: they have never pressed Start, or closed the chat. */
+  unreached(row: OutgoingRow, coordinators: Person[]): void;
   /** The book can not be read or written. */
   broken(error: unknown): void;
 }) => {
@@ -66,13 +69,12 @@ export const makeSender = (parts: {
     flush();
     const lines = new Map<string, OutgoingRow[]>();
     for (const row of book.waiting(CHANNEL, 1000)) {
-      const line =
-        row.private && Number(row.chat) < 0
-          ? `coordinators of ${row.site}`
-          : // A file takes its time to make: what is said meanwhile, an alarm perhaps, does not wait for it.
-            row.file && 'paper' in row.file
-            ? `files of ${row.chat}`
-            : row.chat;
+      const line = row.private
+        ? `coordinators of ${row.site}`
+        : // A file takes its time to make: what is said meanwhile, an alarm perhaps, does not wait for it.
+          row.file && 'paper' in row.file
+          ? `files of ${row.chat}`
+          : row.chat;
       lines.set(line, [...(lines.get(line) ?? []), row]);
     }
     for (const [line, rows] of lines) {
@@ -122,10 +124,7 @@ export const makeSender = (parts: {
 
   /** What is for coordinators alone goes to each one's own chat, whatever group it came from. */
   const sendToCoordinators = async (row: OutgoingRow): Promise<Outcome> => {
-    const ids = book
-      .people(row.site)
-      .filter((person) => person.coordinator)
-      .flatMap((person) => book.channelIds(person.id, CHANNEL));
+    const ids = coordinatorsOf(row.site).flatMap((person) => book.channelIds(person.id, CHANNEL));
     let reached = 0;
     for (const id of ids) {
       const chat = book.chat(CHANNEL, id);
@@ -135,8 +134,26 @@ export const makeSender = (parts: {
       if (outcome.is === 'gone') book.changeChat(CHANNEL, id, { active: false });
       if (outcome.is === 'sent') reached += 1;
     }
-    if (reached === 0) log.warn('no coordinator could be written to directly');
+    if (reached === 0) {
+      log.warn('no coordinator could be written to directly');
+      parts.unreached(row, coordinatorsOf(row.site));
+    }
     return { is: 'sent' };
+  };
+
+  const coordinatorsOf = (site: number): Person[] =>
+    book.people(site).filter((person) => person.coordinator && person.name !== '');
+
+  /** An alarm put before the group rings with those it names, also where they have muted it. */
+  const mentionsIn = (row: OutgoingRow, text: string): MessageEntity[] => {
+    if (row.about !== 'alarm' || row.private) return [];
+    return coordinatorsOf(row.site).flatMap(({ id, name }): MessageEntity[] => {
+      const offset = text.indexOf(name);
+      const user = Number(book.channelIds(id, CHANNEL)[0]);
+      if (offset < 0 || !Number.isInteger(user)) return [];
+      const who = { id: user, is_bot: false, first_name: name };
+      return [{ type: 'text_mention', offset, length: name.length, user: who }];
+    });
   };
 
   const doneFor = new Set<string>();
@@ -174,9 +191,11 @@ export const makeSender = (parts: {
       const { signal } = ending;
       switch (piece.send) {
         case 'text': {
+          const entities = mentionsIn(row, piece.text);
           const other = {
             ...common(thread),
             ...markup(piece.keyboard),
+            ...(entities.length > 0 ? { entities } : {}),
             link_preview_options: { is_disabled: true },
           };
           return api.sendMessage(chat, piece.text, other, signal as never);

@@ -2,7 +2,7 @@ import { autoRetry } from '@grammyjs/auto-retry';
 import { apiThrottler } from '@grammyjs/transformer-throttler';
 import { Bot, GrammyError } from 'grammy';
 import type { Update } from 'grammy/types';
-import type { Chat, Incoming } from '#assistant';
+import type { Chat, Incoming, OutgoingRow, Person } from '#assistant';
 import { makeAlbums } from './albums.ts';
 import { makeClaim } from './claiming.ts';
 import { makeDirect } from './direct.ts';
@@ -57,8 +57,22 @@ export const startTelegram = (options: TelegramOptions): Telegram => {
     draw: options.draw,
     make: options.make,
     moved: (from, to) => guard(() => handler.moved(from, to)),
+    unreached: (row, coordinators) => guard(() => tellGroups(row, coordinators)),
     broken: (error) => broken(error),
   });
+
+  /** The alarm itself stays out of the group: it may tell what happened to somebody. That there is one must be known. */
+  const tellGroups = ({ site, chat, thread }: OutgoingRow, coordinators: Person[]): void => {
+    const who = coordinators.map(({ name }) => name).join(', ');
+    const args = { who: { text: who }, has: { text: who ? 'yes' : 'no' } };
+    const groups = Number(chat) < 0 ? [{ chat, thread }] : groupsOf(site);
+    for (const to of groups) notices.put('telegram-unreached', { site, ...to, about: 'alarm' }, args);
+  };
+  const groupsOf = (site: number) =>
+    book
+      .chats(site)
+      .filter((one) => one.channel === CHANNEL && one.kind === 'group' && one.active && one.movedTo === null)
+      .map(({ chat, topic }) => ({ chat, thread: topic }));
 
   const deliver = (incoming: Incoming): void => {
     options.receive(incoming);

@@ -18,6 +18,11 @@ telegram-gap =
     I was away for more than a day. Messages of that time may be missing:
     please send again what is not in the book.
 telegram-which-site = You belong to more than one site. Which one is this for? (/site changes it later.)
+telegram-unreached = { $has ->
+    [no] An alarm came in and no coordinator is known here: whoever is in charge, please look here now.
+   *[yes] { $who }: an alarm came in and no coordinator could be reached directly. Please look here now.
+  }
+    To be told directly, open a chat with me and press Start.
 telegram-topic-chosen = The week and the morning line come here from now on.
 menu-today = What needs doing today
 menu-week = The week in figures

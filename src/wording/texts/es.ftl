@@ -18,6 +18,11 @@ telegram-gap =
     Estuve fuera más de un día. Pueden faltar mensajes de ese tiempo:
     mande otra vez lo que no esté en la bitácora.
 telegram-which-site = Usted está en más de un sitio. ¿Para cuál es esto? (/site lo cambia después.)
+telegram-unreached = { $has ->
+    [no] Llegó una alarma y aquí no se conoce a ningún coordinador: quien esté a cargo, mire aquí ya.
+   *[yes] { $who }: llegó una alarma y no se pudo avisar en directo a ningún coordinador. Miren aquí ya.
+  }
+    Para recibir el aviso en directo, abran un chat conmigo y aprieten Iniciar.
 telegram-topic-chosen = El resumen de la semana y la línea de la mañana llegarán aquí.
 menu-today = Lo que hay que hacer
 menu-week = La semana en números

@@ -18,6 +18,11 @@ telegram-gap =
     J'ai été absent plus d'une journée. Il manque peut-être des messages :
     renvoyez ce qui n'est pas au cahier.
 telegram-which-site = Vous êtes de plusieurs sites. C'est pour lequel ? (/site pour changer plus tard.)
+telegram-unreached = { $has ->
+    [no] Une alerte est arrivée et aucun coordinateur n'est connu ici : que la personne responsable regarde tout de suite.
+   *[yes] { $who } : une alerte est arrivée et aucun coordinateur n'a pu être joint directement. Regardez ici tout de suite.
+  }
+    Pour être prévenu directement, ouvrez une conversation avec moi et appuyez sur Démarrer.
 telegram-topic-chosen = Le bilan de la semaine et la ligne du matin arriveront ici.
 menu-today = Ce qu'il y a à faire
 menu-week = La semaine en chiffres

@@ -7,6 +7,7 @@ import { Site } from '#records';
 import { folder } from '../../logbook/samples.ts';
 import { startStandIn } from '../../stand-in/index.ts';
 import { crew, texts } from './kit.ts';
+import { plainWords } from './small-assistant.ts';
 
 test('the same update twice, the same message under a new number, numbers that begin anew: one line each', async () => {
   const { server, book, site, group, ben, quiet } = await crew();
@@ -264,6 +265,53 @@ test('what is for coordinators alone goes to each one’s own chat, and never to
   server.say(group, ben, 'smoke');
   await quiet();
   expect(server.textsTo(hers)).toEqual(['alarm']);
+  // While she could not be reached the group was told that there is something, and not what.
+  expect(texts(server, group)).toEqual(['telegram-unreached']);
+});
+
+test('where no coordinator can be reached directly the group is told, and those it names hear it ring', async () => {
+  const { server, group, ana, ben, quiet } = await crew({
+    replies: ({ text }) => (text === 'smoke' ? { text: 'luc is hurt', about: 'alarm', private: true } : null),
+    channel: {
+      words: {
+        ...plainWords,
+        text: (lines) =>
+          lines
+            .flat()
+            .map(({ id, args }) => [id, JSON.stringify(args?.who)].filter(Boolean).join(' '))
+            .join(),
+      },
+    },
+  });
+  server.say(group, ben, 'smoke');
+  await quiet();
+  const told = server.world.calls.filter(
+    ({ payload }) => payload.chat_id === String(group.id) && String(payload.text).includes('unreached'),
+  );
+  expect(told).toHaveLength(1);
+  const text = String(told[0]!.payload.text);
+  expect(text).not.toContain('luc');
+  const [entity] = told[0]!.payload.entities as {
+    type: string;
+    offset: number;
+    length: number;
+    user: object;
+  }[];
+  expect(entity).toMatchObject({ type: 'text_mention', user: { id: ana.id } });
+  expect(text.slice(entity!.offset, entity!.offset + entity!.length)).toBe('Ana Ruiz');
+});
+
+test('an alarm from somebody’s own chat goes to the coordinators, not back to them', async () => {
+  const { server, group, ana, ben, quiet } = await crew({
+    replies: ({ text }) => (text === 'smoke' ? { text: 'alarm', about: 'alarm', private: true } : null),
+  });
+  const [hers, his] = [server.direct(ana), server.direct(ben)];
+  server.say(group, ben, 'hello');
+  server.say(hers, ana, 'hello');
+  server.say(his, ben, 'smoke');
+  await quiet();
+  expect(server.textsTo(hers)).toEqual(['alarm']);
+  expect(server.textsTo(his)).toEqual([]);
   expect(texts(server, group)).toEqual([]);
 });
 
