@@ -310,7 +310,7 @@ function settingSay(record: BookRecordOf<'setting'>, draft: Draft): Say {
   }
   if (name === 'summary') {
     const { day, at } = value as { day: string; at: string };
-    return say('setting-week', { day: term('weekday', day), clock: { clock: at } });
+    return say('setting-week', { day: term('weekday-full', day), clock: { clock: at } });
   }
   if (name === 'morning') {
     return say('setting-morning', { clock: { clock: (value as { at: string }).at } });

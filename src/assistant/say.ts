@@ -40,6 +40,8 @@ export type Arg =
   | { term: string; of: string }
   /** Where something stands written: titles stay as they are, "from memory" and its like are said in the reader's language. */
   | { cite: string }
+  /** Names, joined as the language joins them: `Ana and Marc`. */
+  | { names: string[] }
   /** Somebody's own words, passed through as they are. */
   | { text: string }
   /** Another thing to say, put inside this one. */

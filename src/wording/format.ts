@@ -8,6 +8,10 @@ function localeOf(how: Pick<Manner, 'language' | 'dayOrder'>): string {
   return how.dayOrder === 'mdy' ? 'en-US' : 'en-GB';
 }
 
+/** `Ana and Marc`, `Ana, Luc et Marc`. */
+export const list = (names: readonly string[], how: Manner): string =>
+  new Intl.ListFormat(localeOf(how), { type: 'conjunction' }).format(names);
+
 const numberFormats = new Map<string, Intl.NumberFormat>();
 const dateFormats = new Map<string, Intl.DateTimeFormat>();
 

@@ -147,6 +147,7 @@ export function makeWords(
     if ('entry' in arg) return String(arg.entry);
     if ('term' in arg)
       return arg.of === 'choice' ? choice(voice, arg.term, how) : term(voice, arg.of, arg.term);
+    if ('names' in arg) return as.list(arg.names, how);
     if ('say' in arg) return one(arg.say, how);
     if ('cite' in arg) return cited(voice, arg.cite);
     return arg.text;

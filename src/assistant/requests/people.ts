@@ -62,9 +62,7 @@ function tellCoordinators(draft: Draft): void {
     .people(draft.siteId)
     .filter((each) => each.coordinator && each.name !== '')
     .map((each) => each.name);
-  draft.lines.push(
-    names.length > 0 ? say('role-who', { list: { text: names.join(', ') } }) : say('role-nobody'),
-  );
+  draft.lines.push(names.length > 0 ? say('role-who', { list: { names } }) : say('role-nobody'));
 }
 
 const personOfSite = (draft: Draft, id: number): Person | null =>

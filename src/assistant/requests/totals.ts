@@ -49,15 +49,15 @@ export function weekLines(
   const thanks = report.loggedBy
     .map(({ person }) => book.personById(person)?.name.split(' ')[0])
     // Whoever was forgotten is not thanked by number.
-    .filter((name) => name);
-  if (thanks.length > 0) lines.push(say('week-thanks', { who: { text: thanks.join(', ') } }));
+    .filter((name): name is string => name !== undefined && name !== '');
+  if (thanks.length > 0) lines.push(say('week-thanks', { who: { names: thanks } }));
   return { lines, totalKg: report.feed.measuredKg };
 }
 
 const headLine = (report: WeekReport): Line =>
   say(report.complete ? 'week-head' : 'week-head-so-far', {
-    from: { date: report.from },
-    to: { date: report.to },
+    from: { day: report.from },
+    to: { day: report.to },
   });
 
 function feedLines(report: WeekReport): Line[] {

@@ -1362,7 +1362,7 @@ week-source-of = { $material }{ $hasSource ->
    *[no] {""}
   } { $kg }
 week-chips = Chips { $kg }
-week-chips-per = { $ratio } a kg of food
+week-chips-per = { $ratio } to 1 of food, by weight
 week-mix = mix about { $pct } water ({ $range }){ $hasCn ->
     [yes] , C:N about { $cn }
    *[no] {""}

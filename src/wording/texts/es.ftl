@@ -7,12 +7,12 @@ telegram-not-known =
     Para usarme aquí, pida a quien me administra la palabra que deja entrar a un grupo.
 telegram-let-in =
     Este grupo lleva ahora la bitácora de { $site }.
-    Mande lo que hizo: "carrito 61.5 kg", "B 58". "ayuda" muestra más.
+    Mande lo que hizo: "carrito 61 kg", "B 58". "ayuda" muestra más.
     Para quitar algo use el botón Deshacer o "deshacer": borrar un mensaje no cambia nada en la bitácora.
 telegram-cannot-hear =
     No oigo los mensajes de este grupo: el modo de privacidad está activo.
     Hágame admin aquí, o apague ese modo en los ajustes del bot y agrégueme otra vez.
-    Mientras tanto: /log carrito 61.5, o conteste uno de mis mensajes.
+    Mientras tanto: /log carrito 61, o conteste uno de mis mensajes.
 telegram-cannot-read = Solo leo texto. Escríbalo, o ponga las palabras debajo de la foto.
 telegram-gap =
     Estuve fuera más de un día. Pueden faltar mensajes de ese tiempo:
@@ -29,7 +29,7 @@ menu-week = La semana en números
 menu-piles = Cómo van las pilas
 menu-mix = La mezcla de hoy
 menu-undo = Quitar lo último que anoté
-menu-log = Anotar algo: /log carrito 61.5
+menu-log = Anotar algo: /log carrito 61
 menu-help = Lo que entiendo
 menu-year = El año contra la meta
 menu-settings = Los ajustes del sitio
@@ -443,7 +443,7 @@ what-was-number = { $text }: ¿qué era? No se anotó nada.
 kept-unread = Su mensaje está guardado, pero algo falló de nuestro lado. Lo vamos a revisar.
 
 ## Lo que falta
-ask-tare = ¿Cuánto pesa vacío ({ $container })? Mande solo el número, o "{ $container } vacío 15.5".
+ask-tare = ¿Cuánto pesa vacío ({ $container })? Mande solo el número, o "{ $container } vacío 15".
 ask-safety =
     Para una emergencia, ponga una vez lo que aún no se sabe aquí:
     pon número de emergencia … · pon dirección … · pon primeros auxilios …{ $hasDrum ->
@@ -458,7 +458,7 @@ completed = #{ $entry }: { $net } neto ({ $gross } − { $tare })
 coordinators-only = Solo la coordinación puede cambiar eso.
 setting-unknown = "{ $name }" no es algo que se ajuste. Pruebe "ajustes".
 setting-out-of-range = Ese valor no puede ser para { $name }. No cambió nada.
-rule-set-readings = Lecturas semanales nunca mostrarán { $needed } { $unit }{ $hasTurns ->
+rule-set-readings = Con lecturas semanales nunca se verán { $needed } { $unit }{ $hasTurns ->
     [yes] {" "}con { $turns } volteos
    *[no] {""}
   }: un día sin lectura no prueba nada. Una pila cerrada se mide cada día.
@@ -476,7 +476,7 @@ settings-nearby = Gente delicada cerca: { $nearby ->
     [none] nadie
    *[unsaid] sin decir, se supone que sí ("pon gente delicada nadie")
   }
-settings-how = Cambie con "pon …": pon tara carrito 15.5 · pon unidades lb F · pon zona horaria America/Denver · pon resumen lunes 7:00
+settings-how = Cambie con "pon …": pon tara carrito 15 · pon unidades lb F · pon zona horaria America/Denver · pon resumen lunes 7:00
 
 ## Emergencias: qué hacer ahora, en orden
 emergency-drum = APRIETEN EL PARO ROJO, CORTEN LA LUZ. Nadie mete la mano ni se mete. Llamen ya al { $has ->
@@ -600,19 +600,19 @@ share-here-only = Puede que esta dirección solo sirva en esta máquina: para te
 share-no-page = La página está cerrada aquí: arranca sin --no-page, o "fija dirección de la página https://…".
 
 ## Ayuda
-help-log = Anote lo que hizo: carrito 61.5 kg, astillas 12 · 3 carritos 61 58 70 · B 41 43 39, ambiente 12 · volteamos B · tapada B con lona
+help-log = Anote lo que hizo: carrito 61 kg, astillas 12 · 3 carritos 61 58 70 · B 41 43 39, ambiente 12 · volteamos B · tapada B con lona
 help-log-drum = Tambor: vaciamos el tambor en C · tambor auto 45 min ventilador bajo · tambor lleno 3/4
 help-log-piles = Pilas: empezamos pila E · C está llena · juntamos A con B · 3 carretillas de C a B
 help-ask = Pregunte: qué hay que hacer · semana · año · estado de las pilas · ¿cómo va B? · vienen 3 carritos, ¿cuántas astillas? · por qué
-help-mend = Corrija: deshacer · perdón 56.2 no 58.2 · era C no B · o conteste el mensaje
-help-set = Ajuste: carrito vacío 16.2 · pon meta 60 t · ajustes · english please
+help-mend = Corrija: deshacer · perdón 56 no 58 · era C no B · o conteste el mensaje
+help-set = Ajuste: carrito vacío 16 · pon meta 60 t · ajustes · english please
 help-danger = Herido, humo, aguja: solo dígalo. Primero llame a su número de emergencia.
 new-1 = { $site }: bienvenido. Ocho líneas para empezar seguro.
 new-2 = Guantes, y manos limpias después; no se come en el patio. Primero los procedimientos del sitio.
 new-3 = Por dentro una pila está caliente: vapor, 60 °C y más. Al voltear, viento a la espalda.
 new-3-drum = Nunca la mano ni el cuerpo en el tambor. Paro apretado y corriente con candado antes de abrir.
 new-4 = Seco y polvoso: mascarilla ajustada, y se moja antes.
-new-5 = Pese cada carrito, la tara se quita sola: carrito 61.5
+new-5 = Pese cada carrito, la tara se quita sola: carrito 61
 new-6 = Eche las astillas que diga la respuesta y apriete: una o dos gotas está bien.
 new-7 = Aguja o punzante: no meta la mano. Tapa cerrada, aparte, y dígalo aquí.
 new-8 = ¿Duda? "qué hay que hacer" da las tareas, "ayuda" dice cómo.
@@ -763,14 +763,14 @@ why-forecast = Pronóstico: la diferencia con el aire desde el último volteo ba
 why-symptom = Según el libro
 why-stock = Uso: unos { $kg } al día en dos semanas, contando días sin uso.
 why-stock-formula = Queda: el último conteo, más entregas, menos uso. Días: lo que queda entre el uso medio al día.
-taken-depth-unknown = Supuesto: lecturas sin hondura como entre { $fromCm } y { $toCm }.
+taken-depth-unknown = Supuesto: las lecturas sin profundidad son de entre { $fromCm } y { $toCm }.
 taken-approximate-reading = Supuesto: lecturas «unos» tal cual ({ $readings }).
 taken-piece-size = Supuesto: ningún trozo mayor de { $mm } mm.
 taken-held-in-vessel = Supuesto: todo estuvo dentro todo el tiempo.
 taken-aeration-forced = Supuesto: el aire se sopla. Dígalo: «set aeration forced» o «set aeration breathing».
 taken-roofed = Supuesto: bajo techo.
 taken-gap-between-readings = Supuesto: entre lecturas de hasta { $minutes } min siguió caliente.
-taken-days-by-readings = Supuesto: un día cuenta por su lectura. En horas enteras: «set day count 72 hours».
+taken-days-by-readings = Supuesto: un día cuenta por su lectura. En horas enteras: «pon cuenta de días 72 h».
 taken-turn-spacing-by-dates = Supuesto: al menos { $days } días entre volteos, por fecha.
 taken-inherited-proof = Supuesto: la prueba de la pila de donde viene (#{ $entry }).
 taken-ambient-mean = Supuesto: el aire como media de { $days } días.
@@ -991,7 +991,7 @@ drum-due = próxima descarga en unos { $days ->
 drum-due-now = descargue ya ({ $why })
 drum-due-not = sin descarga a la vista: se reduce tan rápido como recibe
 drum-due-unknown = próxima descarga sin saber: sin cargas en 7 días
-drum-proof-ways = Un tambor cargado a diario prueba el calor dentro si su autoridad lo acepta («fijar vía tambor adentro»), o si no en la pila cerrada.
+drum-proof-ways = Un tambor cargado a diario prueba el calor dentro si su autoridad lo acepta («pon vía tambor adentro»), o si no en la pila cerrada.
 drum-proof-pile = El calor se prueba en la pila cerrada, no en el tambor.
 stock-unknown = { CAP($material) }: nunca contado aquí. Envíe «quedan 2 m3 de { $material }» o una entrega.
 stock-left = { CAP($material) }: quedan unos { $litres } (unos { $kg }).
@@ -1336,8 +1336,8 @@ pace-reached = meta cumplida
 pace-cannot-tell = muy pronto para decir
 per-week = semana
 per-month = mes
-week-head = Semana: { $from } a { $to }
-week-head-so-far = Esta semana, desde { $from }
+week-head = Semana del { $from } al { $to }
+week-head-so-far = Esta semana, desde el { $from }
 week-feed = Entró: { $kg } neto ({ $loads ->
     [one] 1 carga
    *[other] { $loads } cargas
@@ -1362,7 +1362,7 @@ week-source-of = { $material }{ $hasSource ->
    *[no] {""}
   } { $kg }
 week-chips = Astillas { $kg }
-week-chips-per = { $ratio } por kg de comida
+week-chips-per = { $ratio } por 1 de comida, en peso
 week-mix = mezcla cerca de { $pct } de agua ({ $range }){ $hasCn ->
     [yes] , C:N cerca de { $cn }
    *[no] {""}

@@ -216,7 +216,7 @@ line-transfer = #{ $entry } { CAP($from) } vers { $to }
 line-drum-setting = #{ $entry } { CAP($place) }, réglage
 line-level = #{ $entry } { CAP($what) }, niveau
 line-problem = #{ $entry } Problème noté : { $topic }
-line-resolved = #{ $entry } Réglé : { $topic }
+line-resolved = #{ $entry } Terminé : { $topic }
 line-chore = #{ $entry } { CAP($chore) }
 line-weather = #{ $entry } Météo annoncée : { $weather }, { $date }
 line-weather-observed = #{ $entry } Météo vue : { $weather }
@@ -770,7 +770,7 @@ taken-held-in-vessel = Admis : tout est resté dedans tout le temps.
 taken-aeration-forced = Admis : l'air est soufflé. Dites-le : « set aeration forced » ou « set aeration breathing ».
 taken-roofed = Admis : sous un toit.
 taken-gap-between-readings = Admis : entre deux relevés d'au plus { $minutes } min, c'est resté chaud.
-taken-days-by-readings = Admis : un jour compte par son relevé. En heures pleines : « set day count 72 hours ».
+taken-days-by-readings = Admis : un jour compte par son relevé. En heures pleines : « règle décompte des jours 72 h ».
 taken-turn-spacing-by-dates = Admis : au moins { $days } jours entre brassages, selon les dates.
 taken-inherited-proof = Admis : la preuve du tas d'où il vient (#{ $entry }).
 taken-ambient-mean = Admis : l'air en moyenne de { $days } jours.
@@ -926,10 +926,10 @@ complaint-done-about-it = ce qui a été fait
 complaint-who-answers = qui répond
 complaint-how = Répondez à ce message, ou envoyez « note : … #{ $entry } ». Gardez le nom du plaignant hors du groupe : donnez-le directement à la coordination.
 complaint-complete = Plainte #{ $entry } : tout ce que l'autorité demande est noté.
-stopped-people = Personne dedans ni le bras dedans, tout le monde à l'écart, protecteurs en place. Cadenas : leur poseur seul les ôte ; votre procédure décide.
+stopped-people = Personne à l'intérieur, pas même un bras ; tous à l'écart, protecteurs en place. Un cadenas : seul qui l'a mis l'ôte. Votre procédure décide.
 stopped-jam = Un blocage se libère avec force : laissez-le au personnel formé.
 stopped-power = Demandez au fournisseur ou à un électricien ; n'ouvrez aucun tableau.
-stopped-loads = Plus d'apports. Notez l'heure et la chaleur (« { $log } ») ; surveillez chaleur et odeur. Appelez { $has ->
+stopped-loads = Arrêtez les apports. Notez l'heure et la chaleur (« { $log } ») ; surveillez chaleur et odeur. Appelez { $has ->
     [yes] { $whom }
    *[no] un responsable
   }{ $hasNow ->
@@ -991,7 +991,7 @@ drum-due = prochaine vidange dans environ { $days ->
 drum-due-now = videz maintenant ({ $why })
 drum-due-not = pas de vidange en vue : il fond aussi vite qu'il reçoit
 drum-due-unknown = prochaine vidange inconnue : aucun apport depuis 7 jours
-drum-proof-ways = Un tambour alimenté chaque jour prouve la chaleur en cuve si votre autorité l'accepte (« régler voie tambour en cuve »), sinon dans le tas fermé.
+drum-proof-ways = Un tambour alimenté chaque jour prouve la chaleur en cuve si votre autorité l'accepte (« règle voie tambour en cuve »), sinon dans le tas fermé.
 drum-proof-pile = La chaleur se prouve dans le tas fermé, pas dans le tambour.
 stock-unknown = { CAP($material) } : jamais compté ici. Envoyez « { $material } 2 m3 » ou une livraison.
 stock-left = { CAP($material) } : il reste environ { $litres } (environ { $kg }).
@@ -1336,8 +1336,8 @@ pace-reached = objectif atteint
 pace-cannot-tell = trop tôt pour le dire
 per-week = semaine
 per-month = mois
-week-head = Semaine : { $from } à { $to }
-week-head-so-far = Semaine en cours, depuis { $from }
+week-head = Semaine du { $from } au { $to }
+week-head-so-far = Semaine en cours, depuis le { $from }
 week-feed = Reçu : { $kg } net ({ $loads ->
     [one] 1 charge
    *[other] { $loads } charges
@@ -1362,7 +1362,7 @@ week-source-of = { $material }{ $hasSource ->
    *[no] {""}
   } { $kg }
 week-chips = Copeaux { $kg }
-week-chips-per = { $ratio } par kg de restes
+week-chips-per = { $ratio } pour 1 de restes, en poids
 week-mix = mélange environ { $pct } d'eau ({ $range }){ $hasCn ->
     [yes] , C:N environ { $cn }
    *[no] {""}
@@ -1579,7 +1579,7 @@ planned-short = C'est le mieux possible ici ({ $limit }{ $hasOther ->
    *[no] {""}
   }) : pas assez.
 room-too-young = Le plus ancien n'a pas encore ses { $days } jours : ce qui sort n'est pas fini.
-room-stands = Non : le tambour est arrêté (#{ $entry }). Plus d'apports avant qu'il tourne.
+room-stands = Non : le tambour est arrêté (#{ $entry }). Aucun apport avant qu'il tourne.
 drum-stands-no-loads = Le tambour est arrêté (#{ $entry }) : plus d'apports avant qu'il tourne.
 drum-stands = { CAP($place) } arrêté { $hours ->
     [0] à l'instant
@@ -1625,7 +1625,7 @@ why-call-unset = Personne n'est réglé : « régler appel tambour Sam 555 0100 
 stopped-call-now = { CAP($place) } arrêté depuis { $hours } h (#{ $entry }). Appelez { $has ->
     [yes] { $whom }
    *[no] un responsable
-  } maintenant. Plus d'apports ; notez la chaleur.
+  } maintenant. Arrêtez les apports ; notez la chaleur.
 setting-mix-water = viser { $low } à { $high } % d'eau dans le mélange
 setting-mix-cn = C:N du mélange { $low } à { $high }
 setting-drum-interval = tambour toutes les { $low } à { $high } min
