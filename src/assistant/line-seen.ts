@@ -29,7 +29,7 @@ export type LineSeen = {
 export function lineSeen(
   book: Book,
   siteId: number,
-  numbered: (who: Say) => string,
+  numbered: (who: Say) => string = () => '',
 ): (entry: Entry) => LineSeen {
   let picture = emptyPicture(book.siteById(siteId).site);
   for (const entry of book.entriesFrom(siteId, '')) picture = applyEntry(picture, entry);
