@@ -167,6 +167,18 @@ describe('an emergency', () => {
     expect(turn.posts.map((post) => post.about)).toEqual(['alarm']);
   });
 
+  test('from another channel: the coordinators hear of it where the crew is, once', () => {
+    const crew = startScenario(site);
+    for (const chat of ['-1', '-2']) crew.book.addChat(crew.site, 'telegram', chat, 'group');
+    crew.say('smoke from pile B');
+    const told: string[] = [];
+    for (let id = 1; crew.book.outgoing(id); id++) {
+      const { about, channel, private: alone } = crew.book.outgoing(id)!;
+      if (about === 'alarm') told.push(`${channel} ${alone ? 'coordinators' : 'all'}`);
+    }
+    expect(told).toEqual(['telegram coordinators']);
+  });
+
   test('a message that corrects another, and danger in it', () => {
     const crew = startScenario(site);
     crew.say('cart 61.5');
