@@ -1,5 +1,5 @@
 import { parseArgs } from 'node:util';
-import { EXPORT_FORMATS, type ExportFormat, exportBook } from '#papers';
+import { ALWAYS, EXPORT_FORMATS, type ExportFormat, exportBook } from '#papers';
 import { writeLine } from './lines.ts';
 import { Problem } from './problem.ts';
 import { FILE_OPTIONS, fileArgs, intoNew, withSite } from './span-args.ts';
@@ -17,7 +17,7 @@ export async function run(args: string[]): Promise<number> {
     const onProgress = (done: number, of: number): void => {
       process.stderr.write(`heaphand: export ${Math.round((done / of) * 100)} %\n`);
     };
-    const span = { from: from ?? '0001-01-01', to };
+    const span = { from: from ?? ALWAYS, to };
     const { lines, sheets } = await intoNew(out, () =>
       exportBook(book, row.id, { ...span, format, language, out, now, onProgress }),
     );

@@ -37,6 +37,9 @@ export type ExportOptions = Span & {
 };
 export type Exported = { lines: number; sheets: { name: string; rows: number }[] };
 
+/** The first day of a span that has none. */
+export const ALWAYS = '0001-01-01';
+
 /** The order in which the sheets stand in the workbook. */
 export const SHEET_ORDER: readonly string[] = [
   'About',
@@ -186,8 +189,10 @@ async function asSheets(given: Given, folder: string): Promise<Exported> {
   const held: Entry[] = [];
   const materials = new Set<string>();
   let counted = 0;
+  let first = '9999';
   for (const entry of linesInSpan(given)) {
     kept.add(keptLine(entry, given));
+    if (entry.localDate < first) first = entry.localDate;
     if (entry.voidedBy !== null) {
       const by = book.entry(siteId, entry.voidedBy);
       corrected.push({ old: entry, by: by && withoutPrivate(by, facts.medical) });
@@ -215,7 +220,8 @@ async function asSheets(given: Given, folder: string): Promise<Exported> {
     factorSheet(facts.now, options.to, materials),
     aboutSheet(heads, [
       ['Site', settings.name],
-      ['From', options.from],
+      // Without a first day: the one that the lines begin with.
+      ['From', options.from === ALWAYS && first <= options.to ? first : options.from],
       ['To', options.to],
       ['Time zone', settings.timeZone],
       ['Made at (UTC)', options.now],

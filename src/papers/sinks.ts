@@ -1,7 +1,8 @@
 import { join } from 'node:path';
 import type { Units } from '#records';
 import { type Cell, type Column, cellOf, headOf, safeText } from './cells.ts';
-import type { Heads } from './sheets/heads.ts';
+import { KEPT_SHEET } from './kept-line.ts';
+import { type Heads, headsIn } from './sheets/heads.ts';
 import { type Spool, spoolInto, writeZip } from './spool.ts';
 import { MOST_ROWS, rowXml, sheetHead, sheetTail, workbookParts } from './xlsx-out.ts';
 
@@ -25,7 +26,7 @@ const cellsOf = (columns: Column<never>[], row: unknown, { units, heads }: Writi
   columns.map((each) => cellOf(each as Column<unknown>, row, units, heads));
 
 /** One sheet, or several where there are more rows than a sheet can have. */
-export function workbookSink(folder: string, writing: Writing, title: string): Sink {
+export function workbookSink(folder: string, site: Writing, title: string): Sink {
   const sheets = new Map<string, Part[]>();
   let files = 0;
   const begin = (name: string, heads: Part['heads']): Part => {
@@ -34,6 +35,7 @@ export function workbookSink(folder: string, writing: Writing, title: string): S
   };
   return {
     sheet(english, columns) {
+      const writing = writingOf(english, site);
       const name = writing.heads.sheet(english);
       const heads = columns.map((each) => ({
         head: headOf(each, writing.units, writing.heads),
@@ -76,6 +78,10 @@ export function workbookSink(folder: string, writing: Writing, title: string): S
   };
 }
 
+/** What is read back is called the same in every language. */
+const writingOf = (english: string, writing: Writing): Writing =>
+  english === KEPT_SHEET ? { ...writing, heads: headsIn('en') } : writing;
+
 /** A field as RFC 4180 has it; text that could run as a formula is made safe, numbers are left as they are. */
 function csvField({ value }: Cell): string {
   if (value === null) return '';
@@ -98,10 +104,11 @@ export const fileOfSheet = (name: string): string =>
     .toLowerCase()
     .replaceAll(/[^a-z0-9]+/g, '-')}.csv`;
 
-export function csvSink(folder: string, writing: Writing): Sink {
+export function csvSink(folder: string, site: Writing): Sink {
   const sheets = new Map<string, Spool>();
   return {
     sheet(english, columns) {
+      const writing = writingOf(english, site);
       const name = writing.heads.sheet(english);
       const spool = spoolInto(join(folder, fileOfSheet(name)));
       sheets.set(english, spool);
@@ -123,7 +130,7 @@ export function csvSink(folder: string, writing: Writing): Sink {
         order.flatMap((name) => {
           const spool = sheets.get(name);
           return spool
-            ? [{ name: fileOfSheet(writing.heads.sheet(name)), head: '', file: spool.path, tail: '' }]
+            ? [{ name: fileOfSheet(site.heads.sheet(name)), head: '', file: spool.path, tail: '' }]
             : [];
         }),
       );
