@@ -6,4 +6,4 @@ export { languageOf } from './language-of.ts';
 export { readMessage } from './pipeline.ts';
 export { doubtAbout } from './plausible-record.ts';
 export { contextForSite } from './site-context.ts';
-export { asksWhatAils, isComplaint, isJam, smellOf } from './trouble-words.ts';
+export { asksWhatAils, isAtBorder, isComplaint, isJam, smellOf } from './trouble-words.ts';

@@ -92,6 +92,7 @@ const NO_SLIPS = new Set([
   'because',
   'gloss',
   'sink',
+  'border',
 ]);
 
 export function slipIndex(root: Map<string, Node>): Map<string, string[]> {

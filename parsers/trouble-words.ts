@@ -24,6 +24,16 @@ export function smellOf(said: string): 'ammonia' | 'rotten' | null {
  */
 export const isJam = (said: string): boolean => JAM.test(plain(said).text);
 
+const BORDER =
+  /\b(?:fences?|fence ?line|boundary|property line|perimeter|cloture|limite du terrain|bord du terrain|perimetre|valla|cerca|barda|lindero|perimetro)\b/;
+
+/**
+ * Whether it was noticed where the site ends, and so by others as well.
+ * @source none needed: words
+ * @example isAtBorder('smell at the east fence') // true
+ */
+export const isAtBorder = (said: string): boolean => BORDER.test(plain(said).text);
+
 const COMPLAINED =
   /\b(?:complain(?:ed|s|t|ing)?|se plaindre|se plaignent|quejarse|s'est plainte?|se plaint|plainte|se quej[oa]\w*|quejaron|queja)\b/;
 const OF_US =

@@ -151,6 +151,7 @@ export function destination(
       !words.some(
         (word) =>
           word.senses.length === 0 ||
+          sense(word, 'border') !== undefined ||
           sense(word, 'sink') !== undefined ||
           sense(word, 'person') !== undefined ||
           (given && sense(word, 'ordinary') !== undefined),

@@ -57,7 +57,8 @@ export const problem: Reader = {
       slots.get('person').length > 0 ||
       slots.get('material').length > 0 ||
       slots.get('pilehead').length > 0 ||
-      slots.get('fan').length > 0;
+      slots.get('fan').length > 0 ||
+      slots.get('border').length > 0;
     const machine =
       places.length + slots.get('machine').length + slots.get('fan').length + slots.get('container').length >
       0;
@@ -252,6 +253,7 @@ const SLOTS_1 = [
   'because',
   'spot',
   'food',
+  'border',
 ];
 const WITH_FIGURES = [...SLOTS_1, 'n', 'since'];
 

@@ -71,6 +71,52 @@ describe('a bay from the first load to the market', () => {
   });
 });
 
+describe('a rule of an hour at 70 °C', () => {
+  // WSI 2006/1293 Schedule 1 Part II: 70 °C for an hour
+  const SITE = {
+    name: 'Cold Brook',
+    timeZone: 'Europe/London',
+    piles: ['A', 'B'],
+    ruleSet: 'catering-70-1h',
+  };
+
+  test('four readings in an hour meet it; until then nobody is told to turn the heat away', () => {
+    const { on } = season(SITE, '2026-06-01');
+    const first = on(0, 'A 71 at 45 cm', '09:00');
+    expect(first).toMatch(/0 of 1 h hot\. Next reading by today 10:00, or it counts no further/);
+    expect(first).toMatch(/as hot as your rule asks for/);
+    expect(first).not.toMatch(/Turn it today/);
+    expect(on(0, 'A 70 at 45 cm', '09:40')).toMatch(/0\.6 of 1 h hot\. Next reading by today 10:40/);
+    const met = on(0, 'A 70 at 45 cm', '10:00');
+    expect(met).toMatch(/1 of 1 h hot\. Time and temperature met on these readings/);
+    expect(met).toMatch(/too hot\. Turn it today/);
+    // At the fire watch no rule is an excuse.
+    expect(on(0, 'B 75 at 45 cm', '11:00')).toMatch(/fire watch/);
+  });
+
+  test('a time too long between two readings is named as such; 69.9 breaks it', () => {
+    const { on } = season(SITE, '2026-06-01');
+    on(0, 'A 71 at 45 cm', '09:00');
+    expect(on(0, 'A 71 at 45 cm', '10:01')).toMatch(
+      /too long between two readings today: that time proves nothing/,
+    );
+    on(0, 'B 70 at 45 cm', '11:00');
+    expect(on(0, 'B 69.9 at 45 cm', '11:30')).toMatch(
+      /0 of 1 h hot so far\. · 69\.9 °C \(today\) is under 70 °C/,
+    );
+  });
+
+  test('a paste of a logger: each line with its time', () => {
+    const { on } = season(SITE, '2026-06-01');
+    const pasted = on(1, '06:00 A 71\n06:30 A 72\n07:00 A 70.5', '08:00');
+    expect(pasted).toMatch(/#1 Pile A 71 °C · 6:00\n#2 Pile A 72 °C · 6:30\n#3 Pile A 70\.5 °C · 7:00/);
+    expect(pasted).toMatch(/1 of 1 h hot\. Time and temperature met/);
+    expect(on(2, 'A 57 at 06:00, 58 at 12:00, 59 at 18:00', '20:00')).toMatch(
+      /#4 .*6:00\n#5 .*12:00\n#6 .*18:00/,
+    );
+  });
+});
+
 describe('vector attraction', () => {
   const SITE = { name: 'Long Acre', timeZone: 'Europe/London', piles: ['A'], ruleSet: 'vessel-3d' };
   const days = (from: number, to: number) => Array.from({ length: to - from + 1 }, (_, i) => from + i);

@@ -48,6 +48,15 @@ describe('trouble is asked about once, then named', () => {
     expect(other.ask('B smells rotten')).toMatch(/Likely too wet · add dry chips or leaves/);
   });
 
+  test('a smell where the site ends asks which it is, unless it was said', () => {
+    const crew = start();
+    const asked = crew.say('smell at the fence');
+    expect(asked.replies[0]!.text).toMatch(/#1 Problem noted: smell\nDoes it smell of ammonia, or rotten\?/);
+    expect(asked.replies[0]!.choices.slice(0, 2)).toEqual(['ammonia', 'rotten']);
+    expect(crew.ask('rotten smell at the east fence')).not.toMatch(/Does it smell/);
+    expect(crew.ask('olor en la valla', { from: 'Eva' })).toMatch(/#3 /);
+  });
+
   test('never water on what is wet, and why says what was known', () => {
     const crew = start();
     crew.ask('B is dripping');

@@ -66,6 +66,7 @@ export const more: Words = {
     'fueron a|fue a|vendimos a|mandamos a|entregamos a|regalamos a|dimos a|le dimos|le vendimos|les dimos|donamos a|enviamos a|le entregamos|le regalamos|entregamos al|mandamos al|donamos al|les regalamos',
   seen: 'vi|vimos|hay|encontre|aparecio|note|viene|alrededor|cerca|por|otra vez|lleno|llena|sale|salen|en|varias|varios|habia|muerto|muerta|vivo|anda|andan|rondando|se metio|escarbando|hoyos|hoyo|nido|entro|entraron|metido|metida|metidos|mordida|mordio|ruido|un|una|todavia|sigue|siguen|visto|vista|vieron|andaba|corriendo|comiendo|se metieron|salieron|rastros|rastro de|senales de|tiene|tienen|tenemos|detecte|saliendo|andaban|excavando|de nuevo',
   // Rooms and grounds about a site: no place that the log knows.
+  border: 'valla|la cerca|barda|lindero|limite del terreno|perimetro',
   spot: 'bodega|cobertizo|oficina|caseta|sitio|taller|galpon|patio',
   // The writer among those who worked.
   'self:one': 'yo|yo mismo|yo misma',

@@ -65,6 +65,7 @@ export const more: Words = {
     'donne a|donne au|envoye a|envoye au|parti au|parti a|livre a|livre au|vendu a|parti chez|donnes aux|livre aux|remis a|remis au|parti pour|remis aux',
   seen: 'vu|vue|vus|il y a|y a|y a des|trouve|remarque|apercu|vient de|autour|pres|dans|partout|encore|plein|pleine|de retour|entendu|senti|attrape|mort|vivant|sort|sur|ya|y avait|ya des|ca|la|courait|creuse|creuse dans|trous|trou|nid|une|gros|beaucoup|bcp|quelques|plusieurs|rode|signes|traces|traces de|se promene|a cote|aussi|mange|ronge|bruit|coule en dessous de|en dessous|en dessous de|en dessous du|par dessous|court|courir|tourne autour|tournent autour|qui tournent|bizarre|drole|traine|trainent|se tiennent|rendu dans|partout sur|qui pue|en masse|une gang|a mort',
   // Rooms and grounds about a site: no place that the log knows.
+  border: 'cloture|limite du terrain|bord du terrain|perimetre',
   spot: 'hangar|cabanon|garage|bureau|batisse|site|local|local du tambour|cour|remise|salle du tambour|entrepot|partout au site',
   // The writer among those who worked.
   'self:one': 'moi|moi meme|je',

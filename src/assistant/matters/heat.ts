@@ -12,7 +12,7 @@ import type { BookRecordOf, Entry } from '#records';
 import type { Draft } from '../draft.ts';
 import { type Line, say } from '../say.ts';
 import { whyPile } from '../why/pile.ts';
-import { bandOf, judge } from './judging.ts';
+import { bandOf, bandSay, judge } from './judging.ts';
 import { proofLine, vectorsSay } from './proof-lines.ts';
 import { ruleSetFound } from './rule-set.ts';
 import { symptomLines } from './symptoms.ts';
@@ -73,7 +73,7 @@ function dangerLines(
     ([, a], [, b]) => b.celsius - a.celsius,
   )) {
     if (band === 'usual') continue;
-    const line = say(`band-${band}`, { place: { place }, celsius: { celsius } });
+    const line = bandSay(draft, place, band, celsius);
     (doNotOpen ? fire : urgent).push(line);
     if (doNotOpen) burning.add(place);
     if (actions.includes('tell-coordinator'))

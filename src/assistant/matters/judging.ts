@@ -1,6 +1,8 @@
 import {
   type Batch,
+  batchAt,
   canLeave,
+  DANGER_BAND_DATA,
   dangerBand,
   forecastNearAmbient,
   type HeatForecast,
@@ -10,6 +12,7 @@ import {
   type PileReading,
   type Readiness,
   type Release,
+  RULE_SET_DATA,
   readiness,
   ruleSetOf,
   type Sanitising,
@@ -21,6 +24,7 @@ import {
   vectorsOf,
 } from '#core';
 import type { Draft } from '../draft.ts';
+import { type Say, say } from '../say.ts';
 
 /** What the book says of a pile, judged by the site's own rules. */
 export type Judged = {
@@ -84,3 +88,23 @@ export const bandOf = (picture: Picture, today: string, reading: Pick<PileReadin
   // What no thermometer can have read is asked about elsewhere; here it is as hot as can be.
   return { celsius, ...dangerBand(Math.min(400, Math.max(-50, celsius)), bandsOf(picture, today)) };
 };
+
+/** While a rule that asks for such heat is not met, nobody is told to turn it away: up to the fire watch it is wanted. */
+function asksForIt(draft: Draft, place: string, band: string): boolean {
+  const rule = ruleSetOf(draft.picture(), draft.today);
+  if (!rule || (band !== 'turn-soon' && band !== 'act-today')) return false;
+  const bandFrom = DANGER_BAND_DATA.find(({ name }) => name === band)!.fromCelsius;
+  const batch = batchAt(draft.picture(), place);
+  return (
+    batch !== null &&
+    RULE_SET_DATA[rule].levelCelsius >= bandFrom &&
+    proofOf(draft.picture(), batch, draft)?.verdict !== 'met'
+  );
+}
+
+/** What a band says of a pile. */
+export const bandSay = (draft: Draft, place: string, band: string, celsius: number): Say =>
+  say(asksForIt(draft, place, band) ? 'band-asked-for' : `band-${band}`, {
+    place: { place },
+    celsius: { celsius },
+  });

@@ -1,5 +1,5 @@
 import { drumName, placeKind, type Symptom } from '#core';
-import { isJam, smellOf } from '#parsers';
+import { isAtBorder, isJam, smellOf } from '#parsers';
 import type { BookRecordOf, Entry, ProblemTopic } from '#records';
 import type { Draft } from '../draft.ts';
 import { type Line, say } from '../say.ts';
@@ -55,7 +55,10 @@ function linesFor(draft: Draft, entry: Entry): Line[] {
   const symptom = SYMPTOM_OF[record.topic];
   if (!symptom) return [];
   const smell = symptom === 'odour' ? smellOf(`${record.said ?? ''} ${record.note ?? ''}`) : null;
-  return diagnosisLines(draft, smell ?? symptom, place, null);
+  const atBorder = symptom === 'odour' && place === null && isAtBorder(record.said ?? '');
+  return atBorder
+    ? diagnosisLines(draft, 'odour-at-fence', place, smell)
+    : diagnosisLines(draft, smell ?? symptom, place, null);
 }
 
 function isAtDrum(draft: Draft, place: string | null): boolean {

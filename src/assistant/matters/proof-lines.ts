@@ -2,20 +2,24 @@ import { localTimeOf, type Sanitising, type SanitisingReason, type Vectors } fro
 import type { Draft } from '../draft.ts';
 import { type Arg, type Line, type Say, say } from '../say.ts';
 
+/** Whole days and hours; of a rule that lasts an hour or two its tenths, always rounded down. */
+const inSteps = (counted: number, { unit, needed }: Sanitising): number =>
+  unit === 'hours' && needed < 24 ? Math.floor(counted * 10 + 1e-9) / 10 : Math.floor(counted);
+
 /** How far the proof of heat is, with the reading that keeps it going and by when. */
 export function proofLine(draft: Draft, place: string, proof: Sanitising): Line {
   const { counted, needed, unit, turns, next } = proof;
   const args = {
     place: { place },
     // A run that goes on after it was met does not count beyond what is asked for.
-    counted: { number: Math.min(Math.floor(counted), needed), digits: 0 },
+    counted: { number: Math.min(inSteps(counted, proof), needed), digits: 1 },
     needed: { number: needed, digits: 0 },
     unit: { term: unit, of: 'unit' },
   };
   if (proof.verdict === 'met') return say('proof-met', args);
   const parts: Say[] = [];
   if (proof.verdict === 'cannot-show') parts.push(say('proof-cannot-show', args));
-  else if (next && counted > 0) {
+  else if (next && (counted > 0 || proof.since !== null)) {
     const date = next.at ? localTimeOf(next.at, draft.manner.timeZone) : next.localDate;
     parts.push(say('proof-not-yet', { ...args, date: { date } }));
   } else parts.push(say('proof-none', args));
@@ -69,6 +73,8 @@ export function reasonSay(reason: SanitisingReason): Say {
   const { code, ...figures } = reason;
   const args: Record<string, Arg> = {};
   for (const [name, value] of Object.entries(figures)) args[name] = argOf(name, value);
+  // A rule of an hour is broken within the day.
+  if (reason.code === 'gap' && reason.from === reason.to) return say('reason-gap-within', args);
   return say(`reason-${code}`, args);
 }
 

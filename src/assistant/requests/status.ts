@@ -4,7 +4,7 @@ import type { Request } from '#records';
 import type { Draft } from '../draft.ts';
 import { holdWhy } from '../matters/gate.ts';
 import { airNow } from '../matters/heat.ts';
-import { bandOf, type Judged, judge } from '../matters/judging.ts';
+import { bandOf, bandSay, type Judged, judge } from '../matters/judging.ts';
 import { proofLine, vectorsSay } from '../matters/proof-lines.ts';
 import { ailmentLines } from '../matters/symptoms.ts';
 import { heatDrawing } from '../pictures-of/heat.ts';
@@ -98,7 +98,7 @@ function dangerLine(draft: Draft, place: string, batch: Batch): Line[] {
   const last = batch.readings.at(-1);
   if (!last) return [];
   const { band, celsius } = bandOf(draft.picture(), draft.today, last);
-  return band === 'usual' ? [] : [say(`band-${band}`, { place: { place }, celsius: { celsius } })];
+  return band === 'usual' ? [] : [bandSay(draft, place, band, celsius)];
 }
 
 function stageSay({ ready }: Judged): Say | null {

@@ -705,6 +705,7 @@ why-mix-density = Density about { $density }; air { $air } % by two published fo
 why-source = Source: { $text }
 
 ## Heat
+band-asked-for = { CAP($place) } { $celsius }: as hot as your rule asks for. No longer than it takes; read it again today, and look whether it is dry.
 band-turn-soon = { CAP($place) } { $celsius }: hot. Turn it in the next days and look whether it is dry.
 band-act-today = { CAP($place) } { $celsius }: too hot. Turn it today, make it smaller, check the water; read again today.
 band-fire-watch = { CAP($place) } { $celsius }: fire watch. Read several depths, keep water at hand, tell a coordinator.
@@ -756,6 +757,7 @@ reason-mean-too-low = the mean is { $meanCelsius }; over { $aboveCelsius } is as
 reason-low = { $celsius } ({ $localDate }) is under { $levelCelsius }
 reason-above-ceiling = over { $upperCelsius } ({ $localDate }), the rule's ceiling
 reason-just-turned = { $celsius } ({ $localDate }): just turned, not judged
+reason-gap-within = too long between two readings { $from }: that time proves nothing
 reason-gap = no reading between { $from } and { $to }: that day proves nothing
 reason-fresh = fresh material { $localDate } (#{ $entry }): the count starts anew
 reason-joined-unproven = joined { $localDate } (#{ $entry }) with what was not proven: starts anew

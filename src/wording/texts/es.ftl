@@ -705,6 +705,7 @@ why-mix-density = Densidad { $density }; aire { $air } % según dos fórmulas pu
 why-source = Fuente: { $text }
 
 ## Calor
+band-asked-for = { CAP($place) } { $celsius }: tan caliente como pide su regla. No más de lo necesario; lea otra vez hoy y mire si está seca.
 band-turn-soon = { CAP($place) } { $celsius }: caliente. Voltéela en estos días y vea si está seca.
 band-act-today = { CAP($place) } { $celsius }: demasiado. Voltéela hoy, hágala más chica, revise el agua; lea otra vez hoy.
 band-fire-watch = { CAP($place) } { $celsius }: vigilar fuego. Lea a varias profundidades, agua a la mano, avise a la coordinación.
@@ -736,6 +737,7 @@ reason-mean-too-low = la media es { $meanCelsius }; se pide más de { $aboveCels
 reason-low = { $celsius } ({ $localDate }) es menos de { $levelCelsius }
 reason-above-ceiling = más de { $upperCelsius } ({ $localDate }), el techo de la regla
 reason-just-turned = { $celsius } ({ $localDate }): recién volteada, no se juzga
+reason-gap-within = demasiado tiempo entre dos lecturas { $from }: ese tiempo no prueba nada
 reason-gap = sin lectura entre { $from } y { $to }: ese día no prueba nada
 reason-fresh = material fresco { $localDate } (#{ $entry }): la cuenta empieza de nuevo
 reason-joined-unproven = unida { $localDate } (#{ $entry }) con lo no probado: empieza de nuevo

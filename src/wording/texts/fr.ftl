@@ -705,6 +705,7 @@ why-mix-density = Masse volumique { $density } ; air { $air } % selon deux formu
 why-source = Source : { $text }
 
 ## Chaleur
+band-asked-for = { CAP($place) } { $celsius } : aussi chaud que votre règle le demande. Pas plus longtemps qu'il ne faut ; relisez aujourd'hui, et vérifiez s'il est sec.
 band-turn-soon = { CAP($place) } { $celsius } : chaud. À retourner ces jours-ci ; regardez si c'est sec.
 band-act-today = { CAP($place) } { $celsius } : trop chaud. Retournez aujourd'hui, faites plus petit, vérifiez l'eau ; relisez aujourd'hui.
 band-fire-watch = { CAP($place) } { $celsius } : veille de feu. Lisez à plusieurs profondeurs, eau à portée, avertissez la coordination.
@@ -736,6 +737,7 @@ reason-mean-too-low = la moyenne est de { $meanCelsius } ; il faut plus de { $ab
 reason-low = { $celsius } ({ $localDate }) est sous { $levelCelsius }
 reason-above-ceiling = plus de { $upperCelsius } ({ $localDate }), le plafond de la règle
 reason-just-turned = { $celsius } ({ $localDate }) : tout juste brassé, non jugé
+reason-gap-within = trop de temps entre deux relevés { $from } : ce temps ne prouve rien
 reason-gap = aucun relevé entre { $from } et { $to } : ce jour ne prouve rien
 reason-fresh = matière fraîche { $localDate } (#{ $entry }) : le compte recommence
 reason-joined-unproven = réuni { $localDate } (#{ $entry }) avec du non prouvé : le compte recommence
