@@ -52,9 +52,10 @@ const nth = (names: readonly string[][], word: string) => names.findIndex((list)
 /** Settings that are a name and a figure, each with the words it is set by. */
 const SHAPES: readonly Shape[] = [
   {
-    words: `(?:aeration|aireacion)(?: to| a| en)? (?<word>forced|blown|forcee|forzada|breathing|passive|passif|natural|naturelle|pasiva|respire)`,
+    words: `(?:aeration|aireacion)(?: to| a| en)? (?<word>forced|blown|by fan|forcee|soufflee|par ventilateur|forzada|con ventilador|breathing|passive|passif|natural|naturelle|pasiva|respire)`,
     name: 'aeration',
-    value: ({ word }) => (/^(?:forc|blown|forz)/.test(word!) ? 'forced' : 'breathing'),
+    value: ({ word }) =>
+      /^(?:forc|blown|by fan|souff|par vent|forz|con vent)/.test(word!) ? 'forced' : 'breathing',
   },
   {
     words: `(?:drum days|jours (?:de |du )?tambour|dias (?:de |del )?tambor)(?: to| a)? ${N}`,

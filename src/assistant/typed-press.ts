@@ -43,8 +43,27 @@ function ofLastReply(draft: Draft, said: string): ChoiceAct | null {
   if (!offered || Date.parse(draft.now) - Date.parse(offered.at) > ANSWERABLE_MIN * 60_000) return null;
   const row = draft.book.outgoing(offered.outgoing);
   const answers = row?.choices.filter(isAnswer) ?? [];
-  return (answers.find(({ label }) => fold(label) === said) ?? nodded(answers, said))?.act ?? null;
+  const named = answers.find(({ label }) => fold(label) === said);
+  return (named ?? nodded(answers, said) ?? inOtherWords(answers, said))?.act ?? null;
 }
+
+const IT = /^(?:it is|its|it's|it|elle|il|ca|eso|ella|esta|la|el) /;
+
+/** `ça goutte` for `elle goutte`, `drips` for `it drips`: of the answers to what was asked last. */
+function inOtherWords(answers: readonly Choice[], said: string): Choice | undefined {
+  const bare = (text: string): string => text.replace(IT, '').replace(/^s'/, '');
+  return answers.find(({ act, label }) => {
+    if (act.do !== 'ask' || act.request.request !== 'diagnose') return false;
+    return bare(fold(label)) === bare(said) || (DOES[String(act.request.to)]?.test(bare(said)) ?? false);
+  });
+}
+
+/** What a squeezed handful does, in the forms that people say it. */
+const DOES: Readonly<Record<string, RegExp>> = {
+  drips: /^(?:drip\w*|dripped|goutt\w*|degoul\w*|gote\w*|escurr\w*)$/,
+  crumbles: /^(?:crumbl\w*|falls apart|emiett\w*|desmoron\w*|se desmorona\w*)$/,
+  right: /^(?:holds?(?: together)?|held|tient|aguanta\w*)$/,
+};
 
 const NODS: Readonly<Record<string, RegExp>> = {
   yes: /^(?:yes|yep|yeah|y|oui|ouais|si|sip)$/,

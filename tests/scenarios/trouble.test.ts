@@ -57,6 +57,33 @@ describe('trouble is asked about once, then named', () => {
     expect(crew.ask('olor en la valla', { from: 'Eva' })).toMatch(/#3 /);
   });
 
+  test.each([
+    ["it's dripping", 'dripping'],
+    ['drips', 'dripping'],
+    ['it falls apart', 'dry'],
+    ['holds together', 'right'],
+    ["ça s'émiette", 'dry'],
+    ['ça goutte', 'dripping'],
+    ['se desmorona', 'dry'],
+  ])('what the handful does, in other words than the button: %s', (said, feel) => {
+    const crew = start();
+    crew.ask(
+      said.startsWith('ça')
+        ? "B sent l'ammoniac"
+        : said.startsWith('se')
+          ? 'B huele a amoníaco'
+          : 'B smells of ammonia',
+    );
+    crew.ask(said);
+    expect(crew.lines().at(-1)!.record).toMatchObject({ kind: 'moisture', place: 'pile B', feel });
+  });
+
+  test('smoke that nobody said the place of stands before every pile', () => {
+    const crew = start();
+    crew.ask('smoke somewhere');
+    expect(crew.ask('B?')).toMatch(/^Smoke was seen \(#1\), nobody said where: DO NOT OPEN OR TURN\./);
+  });
+
   test('never water on what is wet, and why says what was known', () => {
     const crew = start();
     crew.ask('B is dripping');

@@ -212,8 +212,8 @@ describe.each(LANGUAGES)('every text in %s', (language) => {
 
 /** Texts without a word, and words that are the same in two languages. */
 const SAME: Record<Exclude<Language, 'en'>, RegExp> = {
-  fr: /^(chart-axis-date|topic-contamination|choice-net|line-net|page-letters|page-questions|kind-(lab|moisture).*)$/,
-  es: /^(danger-gas|page-letters|choice-no)$/,
+  fr: /^(chart-axis-date|topic-contamination|choice-net|line-net|page-letters|page-questions|kind-(lab|moisture).*|analyte-(cadmium|zinc|nickel|arsenic|cobalt|potassium|ammonium|nitrate))$/,
+  es: /^(danger-gas|page-letters|choice-no|analyte-(zinc|metal))$/,
 };
 
 describe.each(['fr', 'es'] as const)('%s is translated', (language) => {

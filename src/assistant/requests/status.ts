@@ -93,8 +93,12 @@ function vectorLines({ batch, proof, vectors }: Judged): Line[] {
 }
 
 function dangerLine(draft: Draft, place: string, batch: Batch): Line[] {
-  const smoke = draft.picture().problems.find((each) => each.topic === 'smoke' && each.place === place);
-  if (smoke) return [say('band-smoke', { place: { place }, entry: { entry: smoke.entry } })];
+  const smokes = draft.picture().problems.filter(({ topic }) => topic === 'smoke');
+  const smoke = smokes.find((each) => each.place === place) ?? smokes.find((each) => each.place === null);
+  if (smoke) {
+    const id = smoke.place === null ? 'band-smoke-somewhere' : 'band-smoke';
+    return [say(id, { place: { place }, entry: { entry: smoke.entry } })];
+  }
   const last = batch.readings.at(-1);
   if (!last) return [];
   const { band, celsius } = bandOf(draft.picture(), draft.today, last);
