@@ -115,7 +115,7 @@ export function readMessage(text: string, context: ReadContext): ParsedMessage {
   );
   for (const sentence of direct ? [] : sentencesOf(tokens, beside)) {
     if (sentence.tokens.length === 0) continue;
-    const from = sourceHeading(sentence);
+    const from = sourceHeading(sentence, sentence.tokens.at(-1) !== tokens.at(-1));
     if (from) {
       carry.source = from;
       continue;

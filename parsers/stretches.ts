@@ -6,10 +6,12 @@ import type { SaidDate } from './said-dates.ts';
 import { sense, type Tok } from './tokens.ts';
 
 /** `cuisine est :` on a line of its own: where the loads below it came from. */
-export function sourceHeading(sentence: Sentence): string | null {
+export function sourceHeading(sentence: Sentence, more = false): string | null {
   const { tokens } = sentence;
   const last = tokens.at(-1)!;
-  if (!sentence.opens || sentence.asked || last.k !== 'p' || last.s !== ':') return null;
+  // Without its colon only a line of its own, with others below it, is a heading.
+  const headed = (last.k === 'p' && last.s === ':') || (sentence.closes && more);
+  if (!sentence.opens || sentence.asked || !headed) return null;
   const named = tokens.filter((tok) => sense(tok, 'source') !== undefined);
   const dull = tokens.every(
     (tok) => named.includes(tok) || isSoft(tok) || sense(tok, 'definite') !== undefined,
@@ -30,7 +32,8 @@ export function asksForToday(tokens: readonly Tok[], context: ReadContext): bool
   return told.length === 1 && told[0]!.k === 'd' && told[0]!.date!.when === context.nowLocal.slice(0, 10);
 }
 
-type Sentence = { tokens: Tok[]; asked: boolean; opens: boolean };
+/** `closes` where the line ends with it. */
+type Sentence = { tokens: Tok[]; asked: boolean; opens: boolean; closes: boolean };
 
 /** Lines, and sentences within lines; a joining word beside a danger ends one too. */
 export function sentencesOf(tokens: readonly Tok[], ends: ReadonlySet<Tok>): Sentence[] {
@@ -39,7 +42,7 @@ export function sentencesOf(tokens: readonly Tok[], ends: ReadonlySet<Tok>): Sen
   let opens = true;
   const close = (asked: boolean, line: boolean) => {
     if (current.length > 0) {
-      out.push({ tokens: current, asked, opens });
+      out.push({ tokens: current, asked, opens, closes: line });
       current = [];
       opens = false;
     }

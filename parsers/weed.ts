@@ -79,13 +79,17 @@ function doer(tokens: readonly Tok[], k: number, readings: readonly Reading[]): 
       (item) =>
         'record' in item &&
         DONE.has(item.record.kind) &&
-        (item.record.kind !== 'turning' || !/\d/.test(item.record.pile ?? '1')),
+        // A bare `turned 3` behind a name is a birthday.
+        (item.record.kind !== 'turning' ||
+          !/\d/.test(item.record.pile ?? '1') ||
+          tokens.slice(reading.a, reading.b).some((tok) => sense(tok, 'place') !== undefined || tok.n?.named)),
     )
   );
 }
 
 /** Marks what each stretch between commas left unread, and drops readings that stand in such company. */
-export function weed(tokens: readonly Tok[], readings: readonly Reading[]): SentenceResult {
+export function weed(tokens: readonly Tok[], found: readonly Reading[]): SentenceResult {
+  const readings = found.map((reading) => pastHead(reading, tokens));
   const taken = new Uint8Array(tokens.length);
   for (const reading of readings) taken.fill(1, reading.a, reading.b);
   const chunks: Chunk[] = [];
@@ -118,6 +122,17 @@ export function weed(tokens: readonly Tok[], readings: readonly Reading[]): Sent
     }
   }
   return { tokens, readings: kept, chunks };
+}
+
+/** `long day: bucket 20`: fillers before a colon belong to what announces the entry. */
+function pastHead(reading: Reading, tokens: readonly Tok[]): Reading {
+  const colon = tokens.findIndex(
+    (tok, k) => k >= reading.a && k < reading.b && tok.k === 'p' && tok.s === ':',
+  );
+  const dull = (tok: Tok) =>
+    tok.k === 'w' && tok.senses.some((s) => s.cls === 'fill') && sense(tok, 'source') === undefined;
+  const heads = colon > reading.a && tokens.slice(reading.a, colon).every(dull);
+  return heads ? { ...reading, a: colon + 1 } : reading;
 }
 
 /**

@@ -134,6 +134,8 @@ export const labResult: Reader = {
     const analytes = slots.get('analyte').map((tok) => sense(tok, 'analyte')!);
     if (analytes.length !== 1) return null;
     const analyte = analytes[0]!;
+    // What a hand or a probe on site says of it is no laboratory's.
+    if (analyte === 'moisture' && slots.get('lab').length === 0) return null;
     const places = placesOf(slots);
     if (places.length > 1 || places.some((place) => ['ambient', 'floor', 'lift'].includes(place)))
       return null;

@@ -344,10 +344,21 @@ export const closed: Reader = {
       SLOTS_8,
     );
     if (!slots || scope.asked || slots.dates.length === 0 || slots.dates.length > 2) return null;
-    const [from, to] = slots.dates.map((tok) => (tok.date!.ahead ?? tok.date!.when)?.slice(0, 10));
+    const [from, second] = slots.dates.map((tok) => (tok.date!.ahead ?? tok.date!.when)?.slice(0, 10));
+    // `closed sept 20 to 24`: a bare day behind the first is in its month.
+    const day = slots.nums[0]?.n;
+    const fits =
+      day &&
+      from &&
+      day.unit === null &&
+      Number.isInteger(day.value) &&
+      day.value > Number(from.slice(8)) &&
+      day.value <= 31;
+    if (slots.nums.length > 0 && !(fits && slots.nums.length === 1 && slots.dates.length === 1)) return null;
+    const to = fits ? `${from.slice(0, 8)}${String(day.value).padStart(2, '0')}` : second;
     const until =
       slots.get('until').length > 0 || /^(?:until|till|til|through|thru|jusqu|hasta)/.test(slots.dates[0]!.s);
-    const untilOnly = slots.dates.length === 1 && until && slots.get('since').length === 0;
+    const untilOnly = slots.dates.length === 1 && !fits && until && slots.get('since').length === 0;
     return [
       {
         request: bare({
@@ -382,4 +393,4 @@ const SLOTS_4 = ['set', 'set!', 'material', 'n', 'be', 'feel'];
 const SLOTS_5 = ['set', 'set!', 'container', 'n', 'be', 'material', 'add', 'full', 'req'];
 const SLOTS_6 = ['set!', 'set', 'container', 'n', 'be', 'unit'];
 const SLOTS_7 = ['n', 'set!', 'be', 'material', 'container', 'per', 'each', 'byword', 'req'];
-const SLOTS_8 = ['until', 'since', 'be', 'dateword', 'intent'];
+const SLOTS_8 = ['n', 'until', 'since', 'be', 'dateword', 'intent'];

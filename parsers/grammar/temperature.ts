@@ -203,7 +203,13 @@ function asPlace(slots: Slots, k: number): boolean {
   }
   if (before.cls === 'sep')
     return before.tok.s === ',' || before.tok.s === '-' || before.tok.s === ';' || before.tok.s === '/';
-  return before.cls === 'n' || before.cls === 'and' || before.cls === 'many' || before.cls === 'pilehead';
+  return (
+    before.cls === 'tempword' ||
+    before.cls === 'n' ||
+    before.cls === 'and' ||
+    before.cls === 'many' ||
+    before.cls === 'pilehead'
+  );
 }
 
 function readPieces(pieces: Piece[], slots: Slots, scope: Scope, tokens: readonly Tok[]): Item[] | null {

@@ -45,7 +45,13 @@ export const problem: Reader = {
       );
     // `bucket contaminated with labels, | 20 lb` was weighed.
     if (strewn && scope.nextTok?.s === ',' && scope.afterTok?.k === 'n') return null;
-    const topic = strewn ? ('contamination' as const) : chiefOf(topics);
+    const leaks =
+      topics.length === 1 &&
+      topics[0] === 'leachate' &&
+      slots.get('machine').length > 0 &&
+      !placesOf(slots).some((place) => /^(pile|bay|drum)/.test(place));
+    // `the hose is leaking`: no juice of the heaps
+    const topic = strewn ? ('contamination' as const) : leaks ? ('fault' as const) : chiefOf(topics);
     if (!topic) return null;
     const places = placesOf(slots);
     const spot = slots.get('spot').length > 0;

@@ -8,7 +8,7 @@ export const more: Words = {
   be: 'is|was|are|were|been|being|its|be',
   // What opens a clause that only tells when or why.
   aside:
-    'after|before|because|cause|cuz|bc|since|while|due to|because of|on account of|right after|just after|just before|right before|as it|so that',
+    'to let|to let it|so it can|so it|to keep|to help|to cool|to dry|to air|to dry out|for the night|for the weekend|for the storm|for the winter|just in case|after|before|because|cause|cuz|bc|since|while|due to|because of|on account of|right after|just after|just before|right before|as it|so that',
   // What is said of the air before its degrees.
   itis: 'its|it is|it was|its about|it hit',
   numero: 'number|num|nr',
@@ -17,9 +17,10 @@ export const more: Words = {
   degree:
     'hot|warm|cool|cooking|heating up|heating|running hot|getting hot|nice and hot|steaming|cooling down|cooling|climbing|still hot|cooking away|cold|lukewarm|toasty|gone cold|cooled off|cooled down|stone cold|chilly|dropping|rising|warming up|warming|going cold',
   because:
-    'because|full of|too much|cause|cuz|since|for|due to|was|were|had|contaminated with|reason|packed with|loaded with|all full of|all through|mixed in with|stuffed with',
+    'because of|on account of|it had|there was|there were|filled with|had some|with|because|full of|too much|cause|cuz|since|for|due to|was|were|had|contaminated with|reason|packed with|loaded with|all full of|all through|mixed in with|stuffed with',
   testweight:
     'weight reads|kg weight reads|test weight|check weight|weight read|known weight|calibration weight|weight shows|weight showed|weight weighs|weight says|weight came up|test block|standard weight|reference weight|test weight reads|weight comes up|weight',
+  'analyte:moisture': 'moisture|moisture content|mc|water content',
   'analyte:pH': 'ph',
   'analyte:E. coli': 'e coli|ecoli|e. coli|e . coli',
   'analyte:Salmonella': 'salmonella',

@@ -84,6 +84,6 @@ export const doings: Words = {
   'down-to':
     'queda|quedan|nos queda|nos quedan|bajo a|en existencia|tenemos|hay|nivel|solo queda|solo quedan|restan|resta|existencia de|aun hay|todavia hay|todavia quedan|ya solo quedan|ya solo hay|inventario|reserva|nomas quedan|nomas queda|nomas hay|sobran|de reserva|stock de|stock|guardados|quedan como|queda como|quedan unos|quedan unas|quedo en|apenas hay|apenas quedan|apenas queda|va en|vamos en',
   hourword: 'horas|hora|hrs|h|horas hombre|hora de trabajo|horas persona',
-  work: 'trabajamos|trabaje|trabajo|en el sitio|voluntariado|trabajaron|trabajando|labor|de trabajo|estuvimos|aqui|turno|laboramos|de voluntariado|horas|ayudando|estuve|estuvieron|ayudaron|trabajo voluntario|mano de obra|horas de trabajo|chambeamos|jale|de chamba|laborando|jornada|de labor|dedicamos|dedique|tiempo|faena|tequio|ayude|ayudamos|volteando|limpiando|cerniendo',
+  work: 'eramos|fuimos|somos|eran|fueron|estabamos|anduvimos|andabamos|le echamos|trabajamos|trabaje|trabajo|en el sitio|voluntariado|trabajaron|trabajando|labor|de trabajo|estuvimos|aqui|turno|laboramos|de voluntariado|horas|ayudando|estuve|estuvieron|ayudaron|trabajo voluntario|mano de obra|horas de trabajo|chambeamos|jale|de chamba|laborando|jornada|de labor|dedicamos|dedique|tiempo|faena|tequio|ayude|ayudamos|volteando|limpiando|cerniendo',
   note: 'nota|apunte|nb|memo|ojo|aviso',
 };

@@ -8,7 +8,7 @@ export const more: Words = {
   numstart: 'ciento|cien',
   // What opens a clause that only tells when or why.
   aside:
-    'antes de|antes que|antes del|antes de que|despues de|despues del|despues de que|porque|ya que|mientras|por la|por el|por las|por los|luego de|debido a|para que|por que|pa que',
+    'para que|para que respire|para que no|por si|para airear|para secar|antes de|antes que|antes del|antes de que|despues de|despues del|despues de que|porque|ya que|mientras|por la|por el|por las|por los|luego de|debido a|para que|por que|pa que',
   // What is said of the air before its degrees.
   itis: 'hace|hacen|hacia|estamos a|estan haciendo|esta haciendo|estamos en|tenemos',
   numero: 'numero|num|nro',
@@ -22,9 +22,10 @@ export const more: Words = {
   degree:
     'caliente|tibia|calientita|calentando|bien caliente|enfriandose|subiendo|cocinando|todavia caliente|se esta calentando|fria|enfriada|se enfrio|tibiecita|calentita|helandose|calientito|bien fria',
   because:
-    'porque|llenos de|llenas de|lleno de|llena de|demasiado|por|ya que|estaba|estaban|tenia|tenian|traia|traian|venian con|venia con|motivo|mucho|contaminado con|contaminada con|contaminados con|contaminadas con|con|por culpa de|debido a|razon|puro',
+    'traia|traian|venia con|venian con|tenia|tenian|porque traia|por traer|con puro|con mucho|con mucha|lleno de|llena de|estaba lleno de|estaba llena de|habia|porque|llenos de|llenas de|lleno de|llena de|demasiado|por|ya que|estaba|estaban|tenia|tenian|traia|traian|venian con|venia con|motivo|mucho|contaminado con|contaminada con|contaminados con|contaminadas con|con|por culpa de|debido a|razon|puro',
   testweight:
     'pesa de|peso de prueba|pesa patron|pesa de prueba|peso patron|pesa de calibracion|peso de referencia|peso de|pesa|pesa de referencia|peso conocido|pesa conocida|peso de calibracion',
+  'analyte:moisture': 'humedad|contenido de humedad|contenido de agua',
   'analyte:pH': 'ph',
   'analyte:E. coli': 'e coli|ecoli|e. coli|e . coli',
   'analyte:Salmonella': 'salmonela|salmonella|salmonelas',

@@ -25,7 +25,7 @@ export const talk: Words = {
   next: 'luego|pero|despues|y luego|y despues',
   'article:1': 'un|una|uno',
   tempword:
-    'temp|temperatura|temperaturas|temps|lectura|lecturas|tempe|temperatura de|temperatura de la|temp de|toma de temperatura|calor de|termometro a|lectura de|tomamos temperatura|tome temperatura|tome la temperatura|tomamos la temperatura|temp de la|t',
+    'tempertura|temperarura|temperatra|tenperatura|temp|temperatura|temperaturas|temps|lectura|lecturas|tempe|temperatura de|temperatura de la|temp de|toma de temperatura|calor de|termometro a|lectura de|tomamos temperatura|tome temperatura|tome la temperatura|tomamos la temperatura|temp de la|t',
   both: 'ambas|las dos|ambas pilas|las dos pilas|las 2 pilas|las 2|ambos',
   all: 'todas las|todos los|cada una|todas|las',
   total:

@@ -3,13 +3,14 @@ import type { Words } from '../../lexicon.ts';
 /** What things on a compost site are called in Spanish. */
 export const things: Words = {
   'container:cart':
-    'carrito|carritos|carro|carros|bote con ruedas|botes con ruedas|contenedor|contenedores|tote|totes|bote de basura|botes de basura|bote|botes|tambo con ruedas|tacho|tachos|bote rodante|basurero|basureros|contenedor con ruedas|contenedores con ruedas|carreton|carreton|carretones|carrito olvidado',
+    'karrito|karritos|carito|caritos|carrillo|carrito|carritos|carro|carros|bote con ruedas|botes con ruedas|contenedor|contenedores|tote|totes|bote de basura|botes de basura|bote|botes|tambo con ruedas|tacho|tachos|bote rodante|basurero|basureros|contenedor con ruedas|contenedores con ruedas|carreton|carreton|carretones|carrito olvidado',
   'container:bucket':
-    'cubeta|cubetas|balde|baldes|cubo|cubos|cubetada|cubetadas|cubeton|baldada|baldadas|tobo|cubeta olvidada',
+    'qbeta|qbetas|kubeta|kubetas|cuveta|cuvetas|valde|valdes|cubetita|cubetitas|cubetota|cubeta|cubetas|balde|baldes|cubo|cubos|cubetada|cubetadas|cubeton|baldada|baldadas|tobo|cubeta olvidada',
   'container:bag': 'bolsa|bolsas|costal|costales|saco|sacos|bolsada|costalito',
   'container:bale': 'paca|pacas|fardo|fardos',
   'container:barrel': 'barril|barriles|tambo|tambos|tonel|toneles',
-  'container:barrow': 'carretilla|carretillas|carretillada|carretilladas|carreta|carretas',
+  'container:barrow':
+    'karretilla|carretiya|carretiyas|caretilla|caretillas|carretilla|carretillas|carretillada|carretilladas|carreta|carretas',
   'container:loader-bucket':
     'cucharon|cucharones|pala cargadora|cucharon del cargador|cucharon del tractor|palada de tractor|cucharones del tractor|cucharones del cargador|pala del tractor|palas del tractor|pala de tractor',
   plural:

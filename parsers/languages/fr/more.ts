@@ -7,7 +7,7 @@ export const more: Words = {
   be: 'est|sont|etait|etaient|c est|etre|ete|reste|rendu|etait a',
   // What opens a clause that only tells when or why.
   aside:
-    'avant|avant de|avant la|avant le|avant que|apres|apres la|apres le|parce que|car|puisque|pendant que|pour que|a cause de|a cause du|a cause de la',
+    'pour que|pour laisser|pour aerer|au cas ou|pour secher|pour la nuit|pour l hiver|avant|avant de|avant la|avant le|avant que|apres|apres la|apres le|parce que|car|puisque|pendant que|pour que|a cause de|a cause du|a cause de la',
   // What is said of the air before its degrees.
   itis: 'il fait|il faisait|on a',
   numero: 'numero|num|nr|n°',
@@ -22,9 +22,10 @@ export const more: Words = {
   degree:
     'chaud|chaude|tiede|frais|chauffe|chauffe bien|monte|fume pas mais chauffe|bien chaud|refroidit|encore chaud|ca chauffe',
   because:
-    'parce que|plein de|pleins de|pleine de|trop de|cause|car|a cause de|a cause du|puisque|etait|avait|plein d|rempli de|remplis de|contamine avec|raison|a cause des|il y avait|y avait|bourre de|contamine par',
+    'il y avait|y avait|contenait|a cause de|avec plein de|avec|parce que|plein de|pleins de|pleine de|trop de|cause|car|a cause de|a cause du|puisque|etait|avait|plein d|rempli de|remplis de|contamine avec|raison|a cause des|il y avait|y avait|bourre de|contamine par',
   testweight:
     'poids de|poids etalon|poids test|masse etalon|poids temoin|poids de reference|poids de test|poids|poids indique|etalon|poids de controle|kg indique|poids etalon de|pesee de controle|poids controle|masse de controle|controle de pesee|poids etalon indique|poids de calibration|masse etalon de|pese etalon|le poids etalon',
+  'analyte:moisture': 'humidite|teneur en eau|taux d humidite|teneur en humidite',
   'analyte:pH': 'ph',
   'analyte:E. coli': 'e coli|ecoli|e. coli|e . coli|escherichia coli',
   'analyte:Salmonella': 'salmonelle|salmonelles|salmonella',
