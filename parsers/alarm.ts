@@ -59,7 +59,9 @@ export function alarm(
     // `turned B and her hand is stuck in the drum`: what stands on its own side of the joining word comes first.
     const joined = near.filter((tok) => ends.has(tok));
     const own = near.filter((tok) => joined.every((join) => (join.a < a ? tok.a > join.a : tok.a < join.a)));
-    const place = placeIn(own) ?? placeIn(near);
+    // `smoke!! back of pile 3`: the one place that a short cry names, where nothing else was told of it
+    const only = found.length === 0 && tokens.length < 14 ? placeIn(tokens) : undefined;
+    const place = placeIn(own) ?? placeIn(near) ?? only;
     const record: FieldRecord = { kind: 'problem', topic: danger.topic, ...(place && { place }) };
     // `is that smoke on 2?? yes smoke!!` is one: said again, it needs a place of its own to be another.
     const same = cried.find(

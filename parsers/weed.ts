@@ -82,7 +82,9 @@ function doer(tokens: readonly Tok[], k: number, readings: readonly Reading[]): 
         // A bare `turned 3` behind a name is a birthday.
         (item.record.kind !== 'turning' ||
           !/\d/.test(item.record.pile ?? '1') ||
-          tokens.slice(reading.a, reading.b).some((tok) => sense(tok, 'place') !== undefined || tok.n?.named)),
+          tokens
+            .slice(reading.a, reading.b)
+            .some((tok) => sense(tok, 'place') !== undefined || tok.n?.named)),
     )
   );
 }
@@ -113,6 +115,14 @@ export function weed(tokens: readonly Tok[], found: readonly Reading[]): Sentenc
     if (conditional) return false;
     return stands(reading, chunks, tokens, false);
   });
+  // When and why is understood with what was done.
+  for (const reading of kept) {
+    const chunk = chunks.find((one) => reading.a >= one.a && reading.a < one.b);
+    if (!chunk) continue;
+    const behind = chunk.left.find((k) => k >= reading.b);
+    if (behind !== undefined && sense(tokens[behind], 'aside') !== undefined)
+      chunk.left = chunk.left.filter((k) => k < behind);
+  }
   if (kept.length < readings.length) {
     // What was dropped is unread.
     const dropped = readings.filter((reading) => !kept.includes(reading));
@@ -142,7 +152,12 @@ function pastHead(reading: Reading, tokens: readonly Tok[]): Reading {
 function headBefore(tokens: readonly Tok[], readings: readonly Reading[]): number {
   const colon = tokens.findIndex((tok) => tok.k === 'p' && tok.s === ':');
   const head = tokens.slice(0, Math.max(colon, 0));
-  if (head.length === 0 || head.length > 10 || head.some((tok) => tok.k !== 'w' || gates(tok))) return -1;
+  if (
+    head.length === 0 ||
+    head.length > 10 ||
+    head.some((tok) => (tok.k !== 'w' && tok.k !== 'd') || gates(tok))
+  )
+    return -1;
   const entries = readings.filter((reading) => reading.items.every((item) => 'record' in item));
   return entries.length >= 2 && readings.every((reading) => reading.a > colon) ? colon : -1;
 }

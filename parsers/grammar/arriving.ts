@@ -111,6 +111,12 @@ function reasonAt(
       (sense(words[0], 'because') !== undefined || words[0].senses.some((s) => EMPTY_WORDS.has(s.cls)))
     )
       words = words.slice(1);
+    // `glass in them`
+    while (
+      words.length > 1 &&
+      (sense(words.at(-1), 'within') !== undefined || sense(words.at(-1), 'there') !== undefined)
+    )
+      words = words.slice(0, -1);
     if (words.length === 0 || words.some((word) => sense(word, 'source') !== undefined)) continue;
     if (words.some((word) => word.k === 'n' && word.n!.unit !== null)) continue;
     return {

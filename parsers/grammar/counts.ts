@@ -186,7 +186,12 @@ export const hours: Reader = {
     // `me and Joe, 2 hrs each`
     const oneself = slots.all.some((one) => sense(one.tok, 'self') === 'one');
     const named = slots.unknown.length > 0 ? slots.unknown.length + (oneself ? 1 : 0) : undefined;
-    if (named !== undefined && (others.length > 0 || !(oneself || slots.get('each').length > 0))) return null;
+    if (
+      named !== undefined &&
+      (others.length > 0 ||
+        !(oneself || slots.unknown.length > 1 || ['each', 'work'].some((cls) => slots.get(cls).length > 0)))
+    )
+      return null;
     const persons = slots.get('person').length > 0 || named !== undefined;
     const worked = slots.get('work').length > 0 || (slots.get('hourword').length > 0 && persons);
     if (!persons && !worked) return null;

@@ -190,7 +190,11 @@ function dirtIn(tokens: readonly Tok[]): number {
   let first = tokens.findIndex(isDirt);
   if (first < 1) return -1;
   const brought = tokens[first - 1]!.senses.some(
-    (one) => (one.cls === 'prep' && one.val === 'with') || one.cls === 'fullof' || one.cls === 'strength',
+    (one) =>
+      (one.cls === 'prep' && one.val === 'with') ||
+      one.cls === 'fullof' ||
+      one.cls === 'because' ||
+      one.cls === 'strength',
   );
   let last = first;
   while (dull(tokens[last + 1]) && sense(tokens[last + 1], 'within') === undefined) last++;

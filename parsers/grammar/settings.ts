@@ -344,18 +344,17 @@ export const closed: Reader = {
       SLOTS_8,
     );
     if (!slots || scope.asked || slots.dates.length === 0 || slots.dates.length > 2) return null;
-    const [from, second] = slots.dates.map((tok) => (tok.date!.ahead ?? tok.date!.when)?.slice(0, 10));
-    // `closed sept 20 to 24`: a bare day behind the first is in its month.
+    const [first, second] = slots.dates.map((tok) => (tok.date!.ahead ?? tok.date!.when)?.slice(0, 10));
+    // `closed sept 20 to 24`, `del 20 al 24 de septiembre`: a bare day is in the month of the other.
     const day = slots.nums[0]?.n;
+    const leads = slots.nums[0] !== undefined && slots.nums[0].a < slots.dates[0]!.a;
+    const whole = day && first && day.unit === null && Number.isInteger(day.value) && day.value >= 1;
     const fits =
-      day &&
-      from &&
-      day.unit === null &&
-      Number.isInteger(day.value) &&
-      day.value > Number(from.slice(8)) &&
-      day.value <= 31;
+      whole &&
+      (leads ? day.value < Number(first.slice(8)) : day.value > Number(first.slice(8)) && day.value <= 31);
     if (slots.nums.length > 0 && !(fits && slots.nums.length === 1 && slots.dates.length === 1)) return null;
-    const to = fits ? `${from.slice(0, 8)}${String(day.value).padStart(2, '0')}` : second;
+    const other = fits ? `${first.slice(0, 8)}${String(day.value).padStart(2, '0')}` : second;
+    const [from, to] = fits && leads ? [other, first] : [first, other];
     const until =
       slots.get('until').length > 0 || /^(?:until|till|til|through|thru|jusqu|hasta)/.test(slots.dates[0]!.s);
     const untilOnly = slots.dates.length === 1 && !fits && until && slots.get('since').length === 0;
