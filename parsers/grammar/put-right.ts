@@ -27,6 +27,13 @@ export const amend: Reader = {
     if (scope.prevTok && scope.prevTok.s !== '\n' && !(scope.prevTok.k === 'p')) return null;
     const slots = take(tokens, SLOTS_3);
     if (!slots) return null;
+    // What opens with an entry is put right in the same breath, and is nothing earlier.
+    const turn = tokens.findIndex(
+      (tok) => sense(tok, 'correct') !== undefined && sense(tok, 'amend') === undefined,
+    );
+    const before = tokens.slice(0, Math.max(turn, 0));
+    if (before.some((tok) => sense(tok, 'container') !== undefined) && before.some((tok) => tok.k === 'n'))
+      return null;
     const values: { v: string | number; neg: boolean; kind: 'n' | 'place' }[] = [];
     let negated = false;
     let hashed: number | undefined;
@@ -75,6 +82,14 @@ export const amend: Reader = {
       if (from.kind === 'place' && scope.context.piles.length === 0) return null;
       return ask({ request: 'amend', from: from.v, to: to.v, ...(material && { material }), ...entry });
     }
+    if (
+      scope.prevTok?.s === ',' &&
+      ((sense(tokens[0], 'correct') !== undefined && sense(tokens[0], 'amend') === undefined) ||
+        sense(tokens[0], 'itis') !== undefined) &&
+      values.length === 1 &&
+      ['last', 'material', 'container', 'entries'].every((cls) => slots.get(cls).length === 0)
+    )
+      return null;
     if (values.length === 1 && marked && !values[0]!.neg && slots.get('neg').length === 0) {
       const one = values[0]!;
       if (one.kind === 'place' && material) return null;

@@ -90,6 +90,8 @@ export const problem: Reader = {
     if (slots.unknown.length > 0 && !(anchored && slots.unknown.length < 2 + slots.all.length / 3)) {
       if (!(topic === 'contamination' && slots.get('topic').some((tok) => tok.s.includes(' ')))) return null;
     }
+    // `rats!` alone is an oath as well as an animal.
+    if (topic === 'pests' && slots.all.length === 1) return null;
     if (!LOUD.has(topic)) return null;
     // `the office stinks` is no trouble of the heaps; `no power in the office` is one.
     if (spot && !anchored && !OF_THE_SITE.has(topic)) return null;

@@ -39,12 +39,23 @@ export function corrections(tokens: readonly Tok[]): Tok[] {
       right < out.length &&
       (isFiller(out[right]!) ||
         sense(out[right], 'correct') !== undefined ||
+        isLink(out[right]!) ||
         (out[right]!.k === 'p' && out[right]!.s !== '\n'))
     )
       right++;
     const was = out[left];
-    const now = out[right];
+    let now = out[right];
     if (!was || !now) continue;
+    // `turned pile 2 i mean 3`, `la 3 está a 141, digo la 2`
+    if (
+      now.k === 'n' &&
+      sense(now, 'place?') !== undefined &&
+      out[right + 1]?.k !== 'n' &&
+      (was.k === 'w'
+        ? sense(was, 'place') !== undefined
+        : now.n!.named && !was.n?.named && was.n!.value >= 20)
+    )
+      now = asPlace(now);
     // `no era 24 era 42` puts an earlier message right.
     let denial = left - 1;
     while (denial > 0 && (isFiller(out[denial]!) || sense(out[denial], 'definite') !== undefined)) denial--;
@@ -63,9 +74,19 @@ export function corrections(tokens: readonly Tok[]): Tok[] {
     // `B 45 I mean C 45`, `pile 2 130, sorry pile 3 130`: the place goes with its figure.
     if (was.k === 'n' && now.k === 'w' && sense(now, 'place') !== undefined) {
       let p = left - 1;
-      while (p >= 0 && out[p]!.k === 'n') p--;
-      if (sense(out[p], 'place') !== undefined) {
-        const figures = out.slice(p + 1, left + 1);
+      while (
+        p >= 0 &&
+        ((out[p]!.k === 'n' && !out[p]!.n!.named) ||
+          isFiller(out[p]!) ||
+          sense(out[p], 'be') !== undefined ||
+          saysAt(out[p]!))
+      )
+        p--;
+      if (
+        sense(out[p], 'place') !== undefined ||
+        (out[p]?.n?.named && sense(out[p], 'place?') !== undefined)
+      ) {
+        const figures = out.slice(p + 1, left + 1).filter((tok) => tok.k === 'n');
         const own = out[right + 1]?.k === 'n';
         out.splice(p, right - p + 1, { ...now, a: out[p]!.a }, ...(own ? [] : figures));
         i = p;
@@ -89,6 +110,20 @@ export function corrections(tokens: readonly Tok[]): Tok[] {
   }
   return out;
 }
+
+/** `digo de la 2`: what leads up to the thing that is meant. */
+const isLink = (tok: Tok) =>
+  tok.k === 'w' && tok.senses.length > 0 && tok.senses.every((one) => LINKS.has(one.cls));
+const LINKS = new Set(['prep', 'definite', 'article', 'fill', 'pilearticle', 'prepfrom']);
+
+/** A bare number that can name a pile, as the place it names. */
+const asPlace = (tok: Tok): Tok => ({
+  ...tok,
+  k: 'w',
+  senses: [{ cls: 'place', val: sense(tok, 'place?')!, lang: null }],
+});
+
+const saysAt = (tok: Tok) => tok.senses.some((one) => one.cls === 'prep' && one.val === 'at');
 
 const isFiller = (tok: Tok) =>
   tok.k === 'w' &&

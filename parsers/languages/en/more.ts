@@ -112,7 +112,7 @@ export const more: Words = {
     'temps|temperatures|the temps|temperature round|temp round|the temperatures|taking temps|take temps|probing',
   'chorename:turning': 'turning',
   fell: '',
-  fill: 'after turning|before turning|after the turn|after a turn|before the turn|forgot to log|forgot to write down|forgot to write|forgot to record|forgot to enter|forgot to add|forgot to put down|forgot to mention|forgot to say|forgot to report|forgot to tell you|forgot to post|forgot this|forgot this one|late log|late entry|never logged|didnt log|here is today|heres today|here is yesterday|heres yesterday|log for today|todays log|for the log|for the record|for the book',
+  fill: 'w / lid|with lid|with a lid|with the lid|w lid|lid on|with its lid|no lid|without lid|without the lid|after turning|before turning|after the turn|after a turn|before the turn|forgot to log|forgot to write down|forgot to write|forgot to record|forgot to enter|forgot to add|forgot to put down|forgot to mention|forgot to say|forgot to report|forgot to tell you|forgot to post|forgot this|forgot this one|late log|late entry|never logged|didnt log|here is today|heres today|here is yesterday|heres yesterday|log for today|todays log|for the log|for the record|for the book',
   neg: 'forgot to|forgot|i forgot|i forgot to|forgot about|forgetting to',
   shifted: 'moved|shifted|relocated|moved over|was moved',
   gave: 'gave|given|got',

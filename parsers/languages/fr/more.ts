@@ -12,7 +12,7 @@ export const more: Words = {
   itis: 'il fait|il faisait|on a',
   numero: 'numero|num|nr|n°',
   between: 'entre',
-  fill: 'apres brassage|avant brassage|apres le brassage|avant le brassage|apres avoir brasse|oublie de noter|oublie d ecrire|oublie de marquer|j ai oublie de noter|j avais oublie de noter|oublie de mettre|oublie de dire|pas note|pour le registre|voici aujourd hui',
+  fill: 'avec couvercle|avec le couvercle|avec son couvercle|sans couvercle|apres brassage|avant brassage|apres le brassage|avant le brassage|apres avoir brasse|oublie de noter|oublie d ecrire|oublie de marquer|j ai oublie de noter|j avais oublie de noter|oublie de mettre|oublie de dire|pas note|pour le registre|voici aujourd hui',
   neg: 'oublie de|j ai oublie de|j ai oublie|oublie|on a oublie de|on a oublie',
   shifted: 'deplace|deplacee|demenage|bouge|transfere|deplaces',
   gave: 'donne|on a donne|donnee',
