@@ -4,7 +4,7 @@ import type { ReadContext } from './context.ts';
 import { senseOf, type Vocabulary } from './lexicon.ts';
 import { namedSetting } from './named-settings.ts';
 import { type Plain, sliceOf } from './text.ts';
-import { readAcceptsList, readMayGoIn, readRecipe } from './what-goes-in.ts';
+import { readAcceptsList, readMayGoIn, readRecipe, stockGone } from './what-goes-in.ts';
 
 /** A message that is one short thing as a whole: read before its words are looked at one by one. */
 export type Short = { requests: Request[]; records: FieldRecord[] };
@@ -188,6 +188,11 @@ export function readShort(message: Plain, context: ReadContext, vocabulary: Voca
   }
   if (asked) return null;
   if (OPEN_AGAIN.some((pattern) => pattern.test(bare))) return ask({ request: 'closed', open: true });
+  const gone = stockGone(bare, material, (one) => STOCKED.has(one));
+  if (gone) {
+    const level: FieldRecord = { kind: 'level', material: gone, litres: 0, said: message.original.trim() };
+    return { requests: [], records: [level] };
+  }
   const density = readDensity(bare, context);
   if (density) return { requests: [], records: [{ ...density, said: message.original.trim() }] };
   const holds = readHolds(bare, vocabulary);
@@ -225,12 +230,15 @@ function askedAbout(
     return { request: 'status', place: 'drum' };
   }
   const left =
-    /^(?:how (?:many days of|long (?:do|will|are) (?:the|our)) (?<days>[a-z ]+?)(?: (?:left|last|do we have|are left|is left))?|how (?:many|much) (?<en>[a-z ]+?)(?: is| are| do we have)? left|(?<bare>[a-z ]+?) left|combien (?:de |d')(?<fr>[a-z ]+?)(?: (?:reste-t-il|il reste))|cuant[oa]s? (?<es>[a-z ]+?) quedan?)$/.exec(
+    /^(?:how (?:many days of|long (?:do|will|are) (?:the|our)) (?<days>[a-z ]+?)(?: (?:left|last|do we have|are left|is left))?|how (?:many|much) (?<en>[a-z ]+?)(?: is| are| do we have)? left|(?<bare>[a-z ]+?) left|combien (?:il reste|reste-t-il) (?:de |d')(?<frl>[a-z ]+?)|combien de jours (?:de |d')(?<frd>[a-z ]+?)|(?:para )?cuantos dias (?:de |alcanzan? |duran? )(?:las |los |el |la )?(?<esd>[a-z ]+?)|combien (?:de |d')(?<fr>[a-z ]+?)(?: (?:reste-t-il|il reste))|cuant[oa]s? (?<es>[a-z ]+?) quedan?)$/.exec(
       bare,
     );
   const word =
     left?.groups?.en ??
     left?.groups?.days ??
+    left?.groups?.frl ??
+    left?.groups?.frd ??
+    left?.groups?.esd ??
     left?.groups?.fr ??
     left?.groups?.es ??
     left?.groups?.bare ??

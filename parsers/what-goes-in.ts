@@ -4,7 +4,7 @@ import type { Request } from '#records';
 type Named = (phrase: string) => string | null;
 
 const whole = (pattern: string): RegExp => new RegExp(`^${pattern}$`);
-const ARTICLE = /^(?:the|some|any|les|le|la|des|du|de la|un|une|el|los|las|unos|unas|l') ?/;
+const ARTICLE = /^(?:(?:the|some|any|les|le|la|des|du|de la|un|une|el|los|las|unos|unas) |[ld]')/;
 /** One to four words, none of them a figure. */
 const THING = String.raw`(?<what>\p{L}[\p{L}'-]*(?: [\p{L}'-]+){0,4})`;
 const INSIDE =
@@ -109,4 +109,30 @@ export function readRecipe(bare: string, asked: boolean): Request | null {
   if (!(chips > 0 && food > 0)) return null;
   const mass = /mass|weight|poids|masa|peso/.test(by ?? '');
   return { request: 'setting', name: 'recipe', value: { chips, food, by: mass ? 'mass' : 'volume' } };
+}
+
+const NONE_LEFT = [
+  `(?:we(?:'re| are)|all) ?out of (?<what>[a-z ]+?)`,
+  `(?:ran |run |completely )?out of (?<what>[a-z ]+?)`,
+  `(?:there (?:are|is) |we have )?no (?:more )?(?<what>[a-z ]+?) (?:left|in stock)`,
+  `(?<what>[a-z ]+?) (?:are |is )?(?:all )?(?:gone|used up|finished|run out|ran out)`,
+  `(?<what>[a-z ]+?)(?: are| is)? (?:down to )?(?:0|zero|none|nothing)(?: left)?`,
+  `(?:il )?(?:n'y a|y a|on n'a|on a) plus (?:de |d'|du tout de )(?<what>[a-z ]+?)`,
+  `(?:ya )?no (?:hay|quedan?|tenemos)(?: mas)? (?<what>[a-z ]+?)`,
+  `se (?:acabaron|acabo|terminaron|termino) (?:las |los |el |la )?(?<what>[a-z ]+?)`,
+].map(whole);
+
+/**
+ * A stock that has run out, said without a number: `out of chips`, `no chips left`. The material, where it is one that
+ * is kept in stock; null otherwise.
+ * @source none needed: words
+ * @example stockGone('no chips left', () => 'wood-chips', (material) => material === 'wood-chips') // 'wood-chips'
+ */
+export function stockGone(bare: string, named: Named, stocked: (material: string) => boolean): string | null {
+  for (const pattern of NONE_LEFT) {
+    const what = pattern.exec(bare)?.groups?.what;
+    const material = what ? named(what) : null;
+    if (material && stocked(material)) return material;
+  }
+  return null;
 }

@@ -50,6 +50,8 @@ export const level: Reader = {
       else {
         const counted = amountOf(slots, scope);
         if (!counted?.container) return null;
+        // `encore 1 brouette de copeaux` is one more that went in; only `il reste encore` counts what is left.
+        if (slots.get('down-to').every((tok) => tok.s === 'encore')) return null;
         amount = plainAmount(counted);
       }
     } else if (n && isVolumeUnit(n.unit) && places.length > 0 && slots.get('down-to').length > 0)

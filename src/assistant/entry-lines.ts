@@ -1,4 +1,4 @@
-import { type Estimate, settingAt } from '#core';
+import { BULK_DENSITY, type Estimate, settingAt } from '#core';
 import type { BookKind, BookRecordOf, Entry } from '#records';
 import type { Draft } from './draft.ts';
 import { heatSettingSay } from './heat-settings-says.ts';
@@ -248,17 +248,21 @@ const LINES: { [K in BookKind]: LineOf<K> } = {
   sample: (r, { entry }) => [
     say('line-sample', { entry, pile: place(r.pile), count: { count: r.count ?? 1 } }),
   ],
-  'lab-result': (r, { entry }) => [
-    say('line-lab', {
-      entry,
-      place: place(r.place),
-      analyte: term('analyte', r.analyte),
-      value:
-        r.qualifier === 'not-detected' || r.value == null
-          ? term('qualifier', r.qualifier ?? 'found')
-          : { text: `${r.qualifier ?? ''}${r.value ?? ''}${r.unit ? ` ${r.unit}` : ''}` },
-    }),
-  ],
+  'lab-result': (r, { entry }) => {
+    if (r.analyte === BULK_DENSITY && r.value != null)
+      return [say('line-density', { entry, place: { place: r.place }, density: { kgPerM3: r.value } })];
+    return [
+      say('line-lab', {
+        entry,
+        place: place(r.place),
+        analyte: term('analyte', r.analyte),
+        value:
+          r.qualifier === 'not-detected' || r.value == null
+            ? term('qualifier', r.qualifier ?? 'found')
+            : { text: `${r.qualifier ?? ''}${r.value ?? ''}${r.unit ? ` ${r.unit}` : ''}` },
+      }),
+    ];
+  },
   hours: (r, { entry }) => [
     say('line-hours', { entry, people: { count: r.people ?? 1 }, hours: { number: r.hours } }),
   ],

@@ -84,6 +84,9 @@ describe('asked in passing', () => {
     ['¿está muy mojada?', { request: 'mix' }],
     ['how many days of chips', { request: 'stock', material: 'wood-chips' }],
     ['how long will the chips last?', { request: 'stock', material: 'wood-chips' }],
+    ['combien de jours de copeaux ?', { request: 'stock', material: 'wood-chips' }],
+    ['combien il reste de copeaux ?', { request: 'stock', material: 'wood-chips' }],
+    ['¿para cuántos días alcanzan las astillas?', { request: 'stock', material: 'wood-chips' }],
     ['set litres bag 100', { request: 'setting', name: 'litres:bag', value: 100 }],
     ['bag of leaves holds about 100 L', { request: 'setting', name: 'litres:bag', value: 100 }],
     ['una bolsa tiene 100 L', { request: 'setting', name: 'litres:bag', value: 100 }],
@@ -94,6 +97,35 @@ describe('asked in passing', () => {
     'can you turn on the kettle',
     'the tank holds 1000 L',
   ])('%s is no such thing', (text) => expect(drum(text).requests).toEqual([]));
+  test.each([
+    ['encore 1 brouette de copeaux'],
+    ['1 brouette de plus de copeaux'],
+    ['otra carretilla de astillas'],
+    ['1 more barrow of chips'],
+  ])('%s: one more went in, nothing was counted', (text) =>
+    expect(records(drum(text))).toMatchObject([
+      { kind: 'weigh-in', material: 'wood-chips', container: 'barrow', count: 1 },
+    ]),
+  );
+  test('what is left is a count', () =>
+    expect(records(drum('il reste encore 1 brouette de copeaux'))).toMatchObject([
+      { kind: 'level', material: 'wood-chips' },
+    ]));
+  test.each([
+    'out of chips',
+    "we're out of chips",
+    'no chips left',
+    'chips all gone',
+    'chips down to 0',
+    "il n'y a plus de copeaux",
+    'no quedan astillas',
+    'se acabaron las astillas',
+  ])('%s: none is left', (text) =>
+    expect(records(drum(text))).toEqual([{ kind: 'level', material: 'wood-chips', litres: 0 }]),
+  );
+  test.each(['out of milk', 'smell all gone', 'no food left', 'no hay nada'])('%s is no stock', (text) =>
+    expect(drum(text).records.filter(({ kind }) => kind === 'level')).toEqual([]),
+  );
   test('a handful with no place at a site with a drum: the drum is offered first', () => {
     const [doubt] = drum('squeezed it again, drop or two').doubts;
     expect(doubt!.choices.map(({ say }) => say)).toEqual(['drum', 'pile A', 'pile B', 'drop']);
@@ -141,6 +173,7 @@ describe('what may go in', () => {
     ['set accepts coffee grounds and no meat', { 'coffee-grounds': true, meat: false }],
     ['régler accepte Pâtes, pas de viande', { Pâtes: true, viande: false }],
     ['fija acepta pan y no carne', { pan: true, carne: false }],
+    ['régler accepte lait, laitue, pas de viande', { lait: true, laitue: true, viande: false }],
   ])('%s', (text, value) =>
     expect(requests(drum(text))).toEqual([{ request: 'setting', name: 'accepts', value }]),
   );

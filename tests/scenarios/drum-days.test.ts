@@ -185,6 +185,12 @@ describe('what may go in', () => {
     expect(startScenario(SITE).ask(ask)).toMatch(answer);
   });
 
+  test('what is near by name is said with its yes or no', () => {
+    expect(startScenario(SITE).ask('may paper cups go in?')).toMatch(
+      /Paper cups is not on this site's list\. .*\nStays out: compostable cups\.$/,
+    );
+  });
+
   test('a list is set in one message, with what stays out; why names the line of the book', () => {
     const crew = startScenario(SITE);
     expect(crew.ask('set accepts eggshells, no meat and bones no')).toMatch(
@@ -201,6 +207,21 @@ describe('what may go in', () => {
 });
 
 describe('the stock', () => {
+  test('run out: said so, and no advice counts on it', () => {
+    const crew = startScenario(SITE);
+    expect(crew.ask('out of chips')).toMatch(/Chips: none left\. Order now\./);
+    expect(crew.ask('cart 66')).toMatch(
+      /cannot be put right with what is here \(stock\)\. Nothing here helps\.\nOne more thing would solve it: chips\./,
+    );
+  });
+  test('a bulk density is said in the units of the site', () => {
+    const crew = startScenario({
+      ...SITE,
+      units: { mass: 'lb', temperature: 'F', volume: 'gal', length: 'in' },
+    });
+    expect(crew.ask('drum density 900 lb/yd3')).toMatch(/^#1 Drum: bulk density 900 lb\/yd³/);
+  });
+
   test('a count corrects it; what is left and for how long; too little of it in time', () => {
     const crew = startScenario(SITE);
     crew.ask('chips 12');

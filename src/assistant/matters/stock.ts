@@ -22,6 +22,7 @@ export function stockLines(draft: Draft, material: string, asked: boolean): Line
     kg: { kg: now.kg, digits: 0 },
   };
   if (now.short) return [say('stock-short', what)];
+  if (now.litres <= 0) return [say('stock-none', what)];
   const lines: Line[] = asked ? [say('stock-left', what)] : [];
   draft.why.push(say('why-stock-formula'), say('why-stock', { kg: { kg: now.usePerDayKg ?? 0, digits: 1 } }));
   const { daysLeft } = now;

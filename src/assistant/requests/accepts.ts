@@ -19,19 +19,23 @@ export function accepts(draft: Draft, request: Request): void {
   }
   const { answer, near } = acceptance(list, what);
   draft.lines.push(say(`accepts-${answer}`, { what: { text: what } }));
-  if (answer === 'not-on-list' && near.length > 0) {
-    draft.lines.push(say('accepts-near', { list: { text: near.slice(0, 3).join(', ') } }));
-  }
+  // What is near by name may well be what stays out: it is said which.
+  if (answer === 'not-on-list' && near.length > 0) draft.lines.push(...listedLines(list, near.slice(0, 3)));
 }
 
 const MOST_NAMED = 12;
 
 /** `what may go in?`: the whole of the site's list, what goes in and what stays out. */
 function wholeList(list: AcceptsList): Line[] {
-  const lines = acceptedLines(list);
+  const all = listedLines(list);
+  return all.length > 0 ? all : [say('accepts-no-list')];
+}
+
+/** Lines of the list, or those of them that are named: what goes in, what stays out. */
+function listedLines(list: AcceptsList, only: readonly string[] | null = null): Line[] {
+  const lines = acceptedLines(list).filter(({ item }) => only === null || only.includes(item));
   const named = (yes: boolean) => lines.filter((line) => line.yes === yes).map(({ name }) => name);
   const line = (id: string, names: string[]): Line[] =>
     names.length > 0 ? [say(id, { list: { text: names.slice(0, MOST_NAMED).join(', ') } })] : [];
-  const all = [...line('accepts-in', named(true)), ...line('accepts-out', named(false))];
-  return all.length > 0 ? all : [say('accepts-no-list')];
+  return [...line('accepts-in', named(true)), ...line('accepts-out', named(false))];
 }

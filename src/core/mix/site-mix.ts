@@ -142,10 +142,11 @@ export function mixPlace(picture: Pick<Picture, 'drums' | 'mixLoads'>, localDate
 
 /**
  * The loads of a day that were put together at a place: those that went elsewhere are no part of its mix. One of
- * which no place was said belongs to the drum where the site has one; else it goes with the load before it that day,
- * or, before any place was said, with the first that has one. `place` null: those of which no place is known.
+ * which no place was said belongs to the drum where the site has one; else to the place named at the same instant,
+ * the last named before, or the first after. The order of loads of one instant does not matter. `place` null: those
+ * of which no place is known.
  * @source none needed.
- * @example loadsAt({ drums: {}, mixLoads: [{ localDate: '2026-05-12', place: 'bay 1' }, { localDate: '2026-05-12', place: null }, { localDate: '2026-05-12', place: 'bay 2' }] } as never, '2026-05-12', 'bay 1').length // 2
+ * @example loadsAt({ drums: {}, mixLoads: [{ localDate: '2026-05-12', at: '08:00', place: 'bay 1' }, { localDate: '2026-05-12', at: '08:01', place: null }, { localDate: '2026-05-12', at: '08:02', place: 'bay 2' }] } as never, '2026-05-12', 'bay 1').length // 2
  */
 export function loadsAt(
   picture: Pick<Picture, 'drums' | 'mixLoads'>,
@@ -154,11 +155,16 @@ export function loadsAt(
 ): Picture['mixLoads'] {
   const loads = picture.mixLoads.filter((load) => load.localDate === localDate);
   const drum = Object.keys(picture.drums)[0] ?? null;
-  let last = drum ?? loads.find((load) => load.place !== null)?.place ?? null;
-  return loads.filter((load) => {
-    if (load.place !== null && drum === null) last = load.place;
-    return (load.place ?? last) === place;
-  });
+  const namedAt = (at: string | undefined): string[] =>
+    [...new Set(loads.flatMap((load) => (load.at === at && load.place !== null ? [load.place] : [])))].sort();
+  const instants = [...new Set(loads.flatMap((load) => (load.place === null ? [] : [load.at])))].sort();
+  const placeFor = ({ at }: { at: string }): string | null => {
+    const here = namedAt(at);
+    if (here.length === 1) return here[0]!;
+    const before = namedAt(instants.findLast((each) => each < at)).at(-1);
+    return before ?? here[0] ?? namedAt(instants.find((each) => each > at))[0] ?? null;
+  };
+  return loads.filter((load) => (load.place ?? drum ?? placeFor(load)) === place);
 }
 
 /**

@@ -237,6 +237,7 @@ line-sample = #{ $entry } { $count ->
    *[other] { $count } samples
   } taken from { $pile }
 line-lab = #{ $entry } Lab, { $place }: { $analyte } { $value }
+line-density = #{ $entry } { CAP($place) }: bulk density { $density }
 line-hours = #{ $entry } { $people ->
     [one] One person
    *[other] { $people } people
@@ -1018,6 +1019,7 @@ drum-proof-pile = Heat is proven in the closed pile, not in the drum.
 stock-unknown = { CAP($material) }: never counted here. Send "{ $material } down to 2 m3" or a delivery.
 stock-left = { CAP($material) }: about { $litres } left (about { $kg }).
 stock-short = { CAP($material) }: more was used than the book knows of. Count it: "{ $material } down to 2 m3".
+stock-none = { CAP($material) }: none left. Order now.
 stock-no-use = No use in the last two weeks, so no days to give.
 stock-days = { $days ->
     [0] Less than a day
@@ -1125,7 +1127,6 @@ trace-source = { $source } { $kg } ({ $one ->
     [yes] { $from }
    *[no] { $from } to { $to }
   })
-accepts-near = On the list: { $list }
 
 ## Today
 weekday-monday = Mon

@@ -237,6 +237,7 @@ line-sample = #{ $entry } { $count ->
    *[other] { $count } muestras
   } de { $pile }
 line-lab = #{ $entry } Laboratorio, { $place }: { $analyte } { $value }
+line-density = #{ $entry } { CAP($place) }: densidad { $density }
 line-hours = #{ $entry } { $people ->
     [one] Una persona
    *[other] { $people } personas
@@ -999,6 +1000,7 @@ drum-proof-pile = El calor se prueba en la pila cerrada, no en el tambor.
 stock-unknown = { CAP($material) }: nunca contado aquí. Envíe «quedan 2 m3 de { $material }» o una entrega.
 stock-left = { CAP($material) }: quedan unos { $litres } (unos { $kg }).
 stock-short = { CAP($material) }: se usó más de lo que sabe el libro. Cuente: «quedan 2 m3 de { $material }».
+stock-none = { CAP($material) }: no queda nada. Pida ya.
 stock-no-use = Sin uso en dos semanas, así que no hay días que dar.
 stock-days = { $days ->
     [0] Para menos de un día
@@ -1125,7 +1127,6 @@ trace-source = { $source } { $kg } ({ $one ->
     [yes] { $from }
    *[no] { $from } a { $to }
   })
-accepts-near = En la lista: { $list }
 
 ## Hoy
 weekday-monday = Lun

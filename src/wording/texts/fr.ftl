@@ -237,6 +237,7 @@ line-sample = #{ $entry } { $count ->
    *[other] { $count } échantillons
   } { DE($pile) }
 line-lab = #{ $entry } Labo, { $place } : { $analyte } { $value }
+line-density = #{ $entry } { CAP($place) } : masse volumique { $density }
 line-hours = #{ $entry } { $people ->
     [one] Une personne
    *[other] { $people } personnes
@@ -999,6 +1000,7 @@ drum-proof-pile = La chaleur se prouve dans le tas fermé, pas dans le tambour.
 stock-unknown = { CAP($material) } : jamais compté ici. Envoyez « { $material } 2 m3 » ou une livraison.
 stock-left = { CAP($material) } : il reste environ { $litres } (environ { $kg }).
 stock-short = { CAP($material) } : on en a pris plus que le cahier n'en connaît. Comptez : « reste 2 m3 de { $material } ».
+stock-none = { CAP($material) } : il n'en reste plus. Commandez maintenant.
 stock-no-use = Aucun usage depuis deux semaines, donc pas de jours à donner.
 stock-days = { $days ->
     [0] Moins d'un jour
@@ -1125,7 +1127,6 @@ trace-source = { $source } { $kg } ({ $one ->
     [yes] { $from }
    *[no] { $from } à { $to }
   })
-accepts-near = Sur la liste : { $list }
 
 ## Aujourd'hui
 weekday-monday = Lun

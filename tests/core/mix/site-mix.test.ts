@@ -1,7 +1,9 @@
+import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import {
   correctionFor,
   loadsAt,
+  mixOf,
   mixPartsOf,
   mixPlace,
   mixPlaces,
@@ -11,6 +13,7 @@ import {
   siteLimits,
   testAt,
 } from '#core';
+import { Site } from '#records';
 import { Book, cart, chips } from '../picture/book.ts';
 
 const day = '2026-05-12';
@@ -118,12 +121,12 @@ describe('the mix of the day', () => {
 });
 
 describe('which loads are one mix', () => {
-  type Load = { localDate: string; place: string | null; material: string };
-  const load = (place: string | null, material = 'food-scraps', localDate = day): Load => ({
-    localDate,
-    place,
-    material,
-  });
+  type Load = { localDate: string; at: string; place: string | null; material: string };
+  let minute = 10;
+  const load = (place: string | null, material = 'food-scraps', localDate = day): Load => {
+    minute += 1;
+    return { localDate, at: `${localDate}T08:${minute}:00.000Z`, place, material };
+  };
   const at = (loads: Load[], place: string | null, drums = {}) =>
     loadsAt({ drums, mixLoads: loads } as never, day, place).map(({ material }) => material);
   const loads = [
@@ -143,6 +146,59 @@ describe('which loads are one mix', () => {
   });
   test('at a site with a drum it goes into the drum', () => {
     expect(at(loads, 'drum', { drum: {} })).toEqual(['straw', 'wood-chips', 'leaves']);
+  });
+  test('a place named at the same instant stands before the one before it', () => {
+    const [first, second] = [load('bay 1', 'food-scraps'), load('bay 2', 'wood-chips')];
+    const beside = { ...load(null, 'bread'), at: second!.at };
+    for (const order of [
+      [first!, second!, beside],
+      [first!, beside, second!],
+      [beside, second!, first!],
+    ])
+      expect(at(order, 'bay 2').sort()).toEqual(['bread', 'wood-chips']);
+  });
+  test('the order of loads of one instant changes no mix of any place', () => {
+    const loadOf = fc.record({
+      material: fc.constantFrom('food-scraps', 'wood-chips', 'leaves', 'coffee-grounds'),
+      kg: fc.integer({ min: 5, max: 90 }),
+      place: fc.constantFrom('bay 1', 'bay 2', null),
+      minute: fc.constantFrom('08:00', '08:05'),
+    });
+    const bays = Site.parse({ name: 'Reed Corner', timeZone: 'Europe/London', piles: ['bay 1', 'bay 2'] });
+    fc.assert(
+      fc.property(
+        fc
+          .array(loadOf, { minLength: 2, maxLength: 8 })
+          .chain((loads) =>
+            fc.tuple(fc.constant(loads), fc.shuffledSubarray(loads, { minLength: loads.length })),
+          ),
+        ([loads, shuffled]) => {
+          const pictureOf = (order: typeof loads) => {
+            const book = new Book(bays);
+            for (const { material, kg, place, minute: clock } of order)
+              book.log(`${day}T${clock}`, {
+                kind: 'weigh-in',
+                material,
+                kg,
+                basis: 'net',
+                ...(place ? { place } : {}),
+              } as never);
+            return book.picture();
+          };
+          const [one, other] = [pictureOf(loads), pictureOf(shuffled)];
+          for (const place of ['bay 1', 'bay 2', null]) {
+            const [sum, again] = [one, other].map((picture) => {
+              const mix = mixOf(mixPartsOf(loadsAt(picture, day, place)));
+              return [mix.kg, mix.moisturePct?.typical ?? 0, mix.cn?.typical ?? 0, mix.litres].map((each) =>
+                each.toFixed(6),
+              );
+            });
+            expect(again).toEqual(sum);
+          }
+        },
+      ),
+      { numRuns: 60 },
+    );
   });
   test('the places of a day, in the order in which they were first loaded', () => {
     expect(mixPlaces({ drums: {}, mixLoads: loads } as never, day)).toEqual(['bay 1', 'bay 2']);
