@@ -76,6 +76,8 @@ export function whatToDo(danger: readonly { what: string }[], safety: Settings['
   const lines: Line[] = [];
   let called = false;
   for (const card of CARDS) {
+    // Somebody who cries for help and says what it is need not be asked.
+    if (card.whats.includes('help') && lines.length > 0) continue;
     if (!danger.some(({ what }) => card.whats.includes(what))) continue;
     for (const id of card.lines) {
       // At a drum the call stands in the first line: that line alone must do.
@@ -124,6 +126,10 @@ export function safetyCard(
 
 const yesNo = (value: unknown) => ({ text: value ? 'yes' : 'no' });
 
+/** The cards stand in the order of what cannot wait. */
+const gravest = (danger: readonly Found[]): string =>
+  CARDS.flatMap(({ whats }) => whats).find((each) => danger.some(({ what }) => what === each)) ?? 'help';
+
 /** The coordinators hear of it directly, in the writer's words, whatever the group sees. */
 export function tellCoordinators(draft: Draft, danger: readonly Found[]): void {
   const who = draft.person?.name ?? '';
@@ -134,7 +140,7 @@ export function tellCoordinators(draft: Draft, danger: readonly Found[]): void {
       say('alarm', {
         who: { text: who },
         has: { text: who ? 'yes' : 'no' },
-        what: { term: danger[0]?.what ?? 'help', of: 'danger' },
+        what: { term: gravest(danger), of: 'danger' },
       }),
     ],
     words: [say('alarm-said', { text: { text: draft.incoming.text.slice(0, 300) } })],

@@ -179,6 +179,13 @@ describe('an emergency', () => {
     expect(told).toEqual(['telegram coordinators']);
   });
 
+  test('a cry that says what it is: that is told, and not asked for', () => {
+    const turn = startScenario(site).say('AUXILIO el pie de beto esta atrapado bajo el carro');
+    expect(turn.replies[0]!.text).toMatch(/^APRIETEN EL PARO ROJO/);
+    expect(turn.replies[0]!.text).not.toContain('¿Qué pasó');
+    expect(turn.posts[0]!.text).toContain('somebody is caught');
+  });
+
   test('a message that corrects another, and danger in it', () => {
     const crew = startScenario(site);
     crew.say('cart 61.5');
