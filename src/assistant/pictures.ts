@@ -3,7 +3,7 @@ import type { Entry, Site } from '#records';
 import type { Book } from './ports.ts';
 
 /** To be raised with each change to what a picture or a day's totals hold: kept snapshots are then made anew. */
-export const PICTURE_SHAPE = 3;
+export const PICTURE_SHAPE = 4;
 
 /** What a site looks like now, kept up to date entry by entry and rebuilt from a week's snapshot when needed. */
 export type Pictures = {

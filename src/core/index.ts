@@ -266,6 +266,7 @@ export { emptyPicture, placeOfPile } from './picture/empty.ts';
 export { applyEntry, rebuild } from './picture/fold.ts';
 export { batchAt, drumName, type PlaceKind, placeKind } from './picture/places.ts';
 export {
+  drumProofOf,
   labStandardOf,
   proofThen,
   ruleSetOf,

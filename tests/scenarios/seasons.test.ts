@@ -329,6 +329,47 @@ describe('a drum fed every day', () => {
     expect(on(6, 'can we give C away?', '10:05')).toMatch(/Came from · east kitchen .* · west kitchen/);
   });
 
+  test('proven in the drum, as the regulator accepts: what leaves is proven in the pile, until anything fresh joins it', () => {
+    const { on } = season(SITE, '2026-06-01');
+    for (const set of ['drum way in vessel', 'drum least hours 72', 'drum no short circuit yes'])
+      on(0, `set ${set}`);
+    for (let day = 0; day <= 4; day += 1) {
+      on(day, 'east kitchen cart 66 kg, chips 20 kg');
+      on(day, 'drum 57 60 58', '09:30');
+    }
+    expect(on(4, 'drum?', '10:00')).toMatch(/Drum: 3 of 3 days hot\. Time and temperature met/);
+    expect(on(4, 'discharged 100 kg onto C', '11:00')).toMatch(
+      /It goes to pile C proven hot in the drum, if your regulator accepts that/,
+    );
+    expect(on(4, 'C?', '11:05')).toMatch(
+      /Time and temperature met on these readings; your regulator decides/,
+    );
+    on(5, 'drum 57 60 58');
+    on(5, 'discharged 50 kg onto C', '10:00');
+    expect(on(5, 'C?', '10:05')).toMatch(/Time and temperature met/);
+    expect(on(5, 'can we give C away?', '10:10')).toMatch(
+      /not yet\.\n.*met on these readings.*\n(.*\n)?Missing · 0 of 30 days/,
+    );
+    // One day at 54.9 and what leaves is fresh again; so is what never was in the drum.
+    on(6, 'drum 54.9 60 58');
+    expect(on(6, 'discharged 50 kg onto C', '10:00')).toMatch(/It counts as fresh on pile C/);
+    expect(on(6, 'C?', '10:05')).toMatch(/0 of 3 days hot so far.* · fresh material today/);
+    on(10, 'discharged 20 kg onto B');
+    expect(on(10, 'B?', '10:05')).not.toMatch(/Time and temperature met/);
+  });
+
+  test('a probe that failed takes the proof of the drum back from the pile it went to', () => {
+    const { on } = season(SITE, '2026-06-01');
+    on(0, 'thermometer check ice water 0', '08:00');
+    for (const set of ['drum way in vessel', 'drum least hours 72', 'drum no short circuit yes'])
+      on(0, `set ${set}`);
+    for (const day of [1, 2, 3]) on(day, 'drum 57 60 58');
+    on(3, 'discharged 100 kg onto C', '11:00');
+    expect(on(3, 'C?', '11:05')).toMatch(/Time and temperature met/);
+    on(4, 'thermometer check ice water 3');
+    expect(on(4, 'C?', '10:00')).not.toMatch(/met on these/);
+  });
+
   test('an interval outside the check value, or the site’s rule, is remarked once', () => {
     const { on } = season(SITE, '2026-06-01');
     expect(on(0, 'drum auto 90 min')).toMatch(

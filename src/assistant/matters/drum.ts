@@ -1,4 +1,5 @@
 import {
+  batchAt,
   type DrumAdvice,
   type DrumPicture,
   type DrumRunRules,
@@ -223,6 +224,10 @@ function dischargeLines(draft: Draft, record: BookRecordOf<'discharge'>): Line[]
   const lines: Line[] = [];
   if (oldest && oldest.days >= 1)
     lines.push(say('discharge-oldest', { days: { count: Math.floor(oldest.days) } }));
-  if (record.pile) lines.push(say('discharge-fresh', { place: { place: record.pile } }));
+  if (record.pile) {
+    const last = batchAt(draft.picture(), record.pile)?.joinings.at(-1);
+    const id = last?.provenThen === true ? 'discharge-proven' : 'discharge-fresh';
+    lines.push(say(id, { place: { place: record.pile } }));
+  }
   return lines.length > 0 ? [lines.flat()] : [];
 }

@@ -3,7 +3,7 @@ import {
   type DrumPicture,
   dischargeDue,
   drumNow,
-  drumProof,
+  drumProofOf,
   drumRulesOf,
   drumStands,
   feedOfDrum,
@@ -154,23 +154,9 @@ function readLine(drum: DrumPicture): Line[] {
 /** A drum fed daily proves in-vessel, where the regulator accepts that, or not by itself. */
 function proofLines(draft: Draft, drum: DrumPicture): Line[] {
   const picture = draft.picture();
-  const rule = ruleSetOf(picture, draft.today);
-  if (!rule) return [];
+  const proof = drumProofOf(picture, drum, { at: draft.now, localDate: draft.today });
+  if (!proof) return [];
   const way = settingAt(picture, 'drum-way', draft.today);
-  const least = settingAt(picture, 'drum-least-hours', draft.today);
-  const mixed = settingAt(picture, 'drum-no-short-circuit', draft.today);
-  const proof = drumProof(
-    {
-      readings: drum.readings,
-      exit: picture.exit,
-      way: way === 'in-vessel' || way === 'closed-pile' ? way : null,
-      leastResidenceHours: typeof least === 'number' ? least : null,
-      noShortCircuit: typeof mixed === 'boolean' ? mixed : null,
-    },
-    rule,
-    sanitisingOptionsOf(picture, draft.today),
-    { at: draft.now, localDate: draft.today },
-  );
   draft.why.push(
     ...proof.reasons.slice(0, 4).map((reason) => say('why-reason', { reason: { say: reasonSay(reason) } })),
     sourceLine(proof.why.source),

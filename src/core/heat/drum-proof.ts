@@ -1,6 +1,8 @@
 import type { RuleSetName } from '#records';
 import { addDays } from '../calendar.ts';
 import type { PileReading } from '../picture/types.ts';
+import { lowestOf } from './danger-bands.ts';
+import { byMoment, instantMs } from './moments.ts';
 import { RULE_SET_DATA, type RuleSet } from './rule-sets.ts';
 import { type Sanitising, type SanitisingReason, sanitising } from './sanitising.ts';
 import type { HeatHistory, Now, SanitisingOptions } from './stretches.ts';
@@ -28,6 +30,29 @@ const drumHistory: Omit<HeatHistory, 'readings'> = {
   joinings: [],
   covers: [],
 };
+
+/** A pile stays proven when it cools; of a drum that has cooled nobody knows what of it was hot for long enough. */
+function unlessCooled(
+  answer: Sanitising,
+  readings: readonly PileReading[],
+  { levelCelsius }: RuleSet,
+  { localDate: today }: Now,
+): Sanitising {
+  const last = [...readings].sort(byMoment).at(-1);
+  if (answer.verdict !== 'met' || !last || lowestOf(last) >= levelCelsius) return answer;
+  const { localDate, entry } = last;
+  return {
+    ...answer,
+    verdict: 'not-yet',
+    since: null,
+    metOn: null,
+    provenBy: null,
+    counted: 0,
+    next: { what: 'start', localDate: addDays(today, 1), at: null },
+    couldBeMetOn: addDays(today, Math.ceil(answer.unit === 'days' ? answer.needed : answer.needed / 24)),
+    reasons: [{ code: 'low', localDate, celsius: lowestOf(last), levelCelsius, entry }, ...answer.reasons],
+  };
+}
 
 const spanHours = (rule: RuleSet): number => rule.hours ?? (rule.days ?? 0) * 24;
 
@@ -65,10 +90,15 @@ export function drumProof(
   // own depth, so any depth is judged.
   const since = addDays(now.localDate, -Math.ceil(neededHours / 24));
   const readings = drum.readings.filter((r) => r.localDate >= since && r.celsius.length >= 2);
-  const answer = sanitising(
-    { ...drumHistory, readings },
+  const answer = unlessCooled(
+    sanitising(
+      { ...drumHistory, readings },
+      rule,
+      { ...options, depthCm: options.depthCm ?? { fromCm: 0, toCm: 1000 } },
+      now,
+    ),
+    readings.filter(({ at }) => instantMs(at) <= instantMs(now.at)),
     rule,
-    { ...options, depthCm: options.depthCm ?? { fromCm: 0, toCm: 1000 } },
     now,
   );
   const assumed = [...answer.why.assumed, { code: 'regulator-accepts' as const, args: { way } }];

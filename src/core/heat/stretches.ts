@@ -138,13 +138,14 @@ export function lastStretch(batch: HeatHistory, setting: Setting, now: Now): Str
   joinings.forEach((joining, index) => {
     const proven = stillProven(joining, setting);
     const inDoubt = joining.provenThen === true && !proven;
-    if (joining.what === 'fresh') stretch = restartedBy(joining, 'fresh');
+    if (joining.what === 'fresh' && joining.provenThen !== true) stretch = restartedBy(joining, 'fresh');
     else if (joining.what === 'split-from') {
       if (proven) stretch = { ...stretch, inherited: joining, provenBy: spanIn(joining) };
     } else if (joining.what === 'cover') {
       // Laid on as proven; with its proof in doubt it is as good as fresh.
       if (inDoubt) stretch = restartedBy(joining, 'proof-in-doubt');
-    } else if (joining.what === 'joined') {
+    } else if (joining.what === 'joined' || joining.what === 'fresh') {
+      // Out of a drum that had proven it, what comes is joined like a proven pile.
       const empty = index === 0 && !batch.readings.some((reading) => byMoment(reading, joining) < 0);
       const ours = stretch.inherited ? stretch.provenBy : metIn(batch, stretch.start, joining, setting);
       stretch =

@@ -5,6 +5,7 @@ import { appended, onBatch, onDay, onDrum, type Reducers } from './change.ts';
 import { AIR_DAYS } from './heat.ts';
 import { addFresh, withSource } from './joining.ts';
 import { batchFor, drumName, placeKind } from './places.ts';
+import { drumProofOf } from './proof.ts';
 import type { Moment, Picture } from './types.ts';
 import { weighed } from './weighed.ts';
 
@@ -57,7 +58,10 @@ export const drum: Reducers<'discharge' | 'drum-setting'> = {
       };
     }
     if (!record.pile || placeKind(next, record.pile) !== 'pile') return next;
-    return intoPile(next, record.pile, { kg, litres, from: name ?? 'drum', out }, now);
+    // What the drum held counts as proven where it is shown so by its readings of before, and the site goes by that.
+    const proof = name === null ? null : drumProofOf(picture, picture.drums[name]!, now);
+    const provenBy = proof?.verdict === 'met' ? proof.provenBy : null;
+    return intoPile(next, record.pile, { kg, litres, from: name ?? 'drum', out, provenBy }, now);
   },
 
   'drum-setting': (picture, record, now) => {
@@ -73,11 +77,22 @@ export const drum: Reducers<'discharge' | 'drum-setting'> = {
 };
 
 type Left = TakenOut['out'][number] & { localDate: string };
-type Out = { kg: number | null; litres: number | null; from: string; out: Left[] };
+type Out = {
+  kg: number | null;
+  litres: number | null;
+  from: string;
+  out: Left[];
+  provenBy: { from: string; to: string } | null;
+};
 
-function intoPile(picture: Picture, pile: string, { kg, litres, from, out }: Out, now: Moment): Picture {
+function intoPile(
+  picture: Picture,
+  pile: string,
+  { kg, litres, from, out, provenBy }: Out,
+  now: Moment,
+): Picture {
   const found = batchFor(picture, pile, now);
-  const next = addFresh(found.picture, found.batch.id, { ...now, kg, litres, source: null, from });
+  const next = addFresh(found.picture, found.batch.id, { ...now, kg, litres, source: null, from, provenBy });
   return onBatch(next, found.batch.id, (batch) => ({
     sources: out.reduce(
       (sources, load) => (load.source ? withSource(sources, load.source, load.localDate, load.kg) : sources),

@@ -10,6 +10,8 @@ type Fresh = Moment & {
   source: string | null;
   /** Null straight from carts; else the drum or pile it came out of. */
   from?: string | null;
+  /** Between which readings it was proven before it came here; absent or null where it was not. */
+  provenBy?: Joining['provenBy'] | null;
 };
 
 /**
@@ -25,7 +27,9 @@ export function addFresh(picture: Picture, id: string, { source, ...fresh }: Fre
       from,
       kg: fresh.kg,
       litres: fresh.litres,
-      provenThen: from === null ? false : null,
+      ...(fresh.provenBy
+        ? { provenThen: true, provenBy: fresh.provenBy }
+        : { provenThen: from === null ? false : null }),
     }),
     ...(source ? { sources: withSource(batch.sources, source, fresh.localDate, fresh.kg ?? 0) } : {}),
   }));
@@ -39,7 +43,8 @@ function withJoining(joinings: Joining[], joining: Joining): Joining[] {
     last?.what === 'fresh' &&
     joining.what === 'fresh' &&
     last.localDate === joining.localDate &&
-    last.from === joining.from;
+    last.from === joining.from &&
+    last.provenThen === joining.provenThen;
   if (!same) return appended(joinings, joining, BATCH_DAYS);
   const sum = (a: number | null, b: number | null) => (a === null ? b : b === null ? a : sumKg([a, b]));
   const both = { ...joining, kg: sum(last.kg, joining.kg), litres: sum(last.litres, joining.litres) };

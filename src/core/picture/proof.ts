@@ -1,6 +1,7 @@
 import { RULE_SETS, type RuleSetName } from '#records';
 import { addDays } from '../calendar.ts';
 import { lowestOf } from '../heat/danger-bands.ts';
+import { drumProof } from '../heat/drum-proof.ts';
 import { LAB_STANDARDS, type LabStandardName } from '../heat/labs.ts';
 import {
   DAY_COUNTS,
@@ -13,7 +14,7 @@ import { type Sanitising, sanitising, vectorAttraction } from '../heat/sanitisin
 import type { HeatHistory, Now, SanitisingOptions } from '../heat/stretches.ts';
 import { own } from './change.ts';
 import { settingAt } from './setting-at.ts';
-import type { Batch, Joining, Moment, Picture } from './types.ts';
+import type { Batch, DrumPicture, Joining, Moment, Picture } from './types.ts';
 
 /** The rule set that the site goes by on a day; null where it has chosen none. */
 export function ruleSetOf(
@@ -73,6 +74,32 @@ export function proofThen(
   if (!rule) return { provenThen: null };
   const { verdict, provenBy } = sanitising(batch, rule, sanitisingOptionsOf(picture, now.localDate), now);
   return verdict === 'met' ? { provenThen: true, provenBy } : { provenThen: false };
+}
+
+/**
+ * Whether what leaves a drum now was hot for long enough, by the way that the site's regulator accepts; null where the
+ * site has no rule set.
+ * @source see drumProof
+ * @example drumProofOf(emptyPicture(SITE), drum, nowAt(2)) // null
+ */
+export function drumProofOf(picture: Picture, drum: DrumPicture, now: Now): Sanitising | null {
+  const rule = ruleSetOf(picture, now.localDate);
+  if (!rule) return null;
+  const [way, least, mixed] = ['drum-way', 'drum-least-hours', 'drum-no-short-circuit'].map((name) =>
+    settingAt(picture, name, now.localDate),
+  );
+  return drumProof(
+    {
+      readings: drum.readings,
+      exit: picture.exit,
+      way: way === 'in-vessel' || way === 'closed-pile' ? way : null,
+      leastResidenceHours: typeof least === 'number' ? least : null,
+      noShortCircuit: typeof mixed === 'boolean' ? mixed : null,
+    },
+    rule,
+    sanitisingOptionsOf(picture, now.localDate),
+    now,
+  );
 }
 
 /** How a site looks at vector attraction: as a thing to know, or as one that what leaves must have met. */

@@ -994,6 +994,7 @@ discharge-oldest = The oldest had been in { $days ->
     [one] 1 day
    *[other] { $days } days
   }.
+discharge-proven = It goes to { $place } proven hot in the drum, if your regulator accepts that.
 discharge-fresh = It counts as fresh on { $place }: its days of heat start now.
 drum-fill = about { $pct } full ({ $range })
 drum-fill-level = about { $pct } full ({ $range }, seen { $date })

@@ -974,6 +974,7 @@ discharge-oldest = Lo más viejo llevaba dentro { $days ->
     [one] 1 día
    *[other] { $days } días
   }.
+discharge-proven = Va a { $place } con el calor probado en el tambor, si su autoridad lo acepta.
 discharge-fresh = Cuenta como fresco en { $place }: sus días de calor empiezan ahora.
 drum-fill = lleno al { $pct } más o menos ({ $range })
 drum-fill-level = lleno al { $pct } más o menos ({ $range }, visto { $date })

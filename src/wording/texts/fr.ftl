@@ -974,6 +974,7 @@ discharge-oldest = Le plus ancien était là depuis { $days ->
     [one] 1 jour
    *[other] { $days } jours
   }.
+discharge-proven = Il va sur { $place }, chaleur prouvée dans le tambour, si votre autorité l'accepte.
 discharge-fresh = Cela compte comme frais sur { $place } : ses jours de chaleur commencent.
 drum-fill = environ { $pct } plein ({ $range })
 drum-fill-level = environ { $pct } plein ({ $range }, vu { $date })

@@ -346,6 +346,30 @@ describe('a drum', () => {
     expect(codes(ask({ readings: [0, 1, 2].map((day) => readingAt(day, 60)) }))).toContain('one-point');
   });
 
+  it('says nothing for what leaves once its last reading is under the level', () => {
+    const hot = [0, 1, 2].map((day) => readingAt(day, [58, 56]));
+    const of = (last: number) =>
+      drumProof(
+        {
+          readings: [...hot, readingAt(3, [60, last])],
+          exit: [],
+          way: 'in-vessel',
+          leastResidenceHours: 96,
+          noShortCircuit: true,
+        },
+        'vessel-3d',
+        {},
+        nowAt(3),
+      );
+    expect(of(55)).toMatchObject({ verdict: 'met' });
+    expect(of(54.9)).toMatchObject({
+      verdict: 'not-yet',
+      counted: 0,
+      provenBy: null,
+      reasons: [{ code: 'low' }],
+    });
+  });
+
   it('speaks for what leaves now, not for last month', () => {
     expect(ask({}, 12).verdict).not.toBe('met');
   });
