@@ -5,7 +5,7 @@ import type { Carry } from './reading.ts';
 import { readRuns } from './runs.ts';
 import { better, mend, mendable } from './slips.ts';
 import type { Plain } from './text.ts';
-import type { Tok } from './tokens.ts';
+import { sense, type Tok } from './tokens.ts';
 import { type SentenceResult, weed } from './weed.ts';
 
 const LONGEST = 400;
@@ -37,6 +37,16 @@ export function readSentence(tokens: readonly Tok[], asked: boolean, about: Abou
   }));
   const again = weed(mended.tokens, second);
   if (better(again, result)) return again;
+  // `buckt form school 20 lb`: a word so near to a container's is no thing of its own.
+  const nearly = mended.slips.filter((tok) => sense(tok, 'container') !== undefined);
+  if (strange.length > 0 && nearly.length > 0) {
+    Object.assign(carry, before);
+    return {
+      ...result,
+      readings: result.readings.filter((reading) => reading.rule !== OWN_WORD),
+      chunks: [{ a: 0, b: tokens.length, left: [0] }],
+    };
+  }
   Object.assign(carry, kept);
   return result;
 }

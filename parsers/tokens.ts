@@ -181,6 +181,17 @@ export function scan(
         token.accented = !FULLWIDTH.test(message.original[message.map[from]!]!);
       continue;
     }
+    // `pile 3's at 144`
+    if (
+      text[i] === "'" &&
+      text[i + 1] === 's' &&
+      !space &&
+      out.at(-1)?.k === 'n' &&
+      text.charCodeAt(i + 2) <= 32
+    ) {
+      i += 2;
+      continue;
+    }
     push('p', i, i + 1);
     // `*chips 16`: a star glued to the first word of a message puts the last one right.
     if (text[i] === '*' && out.length === 1 && text.charCodeAt(i + 1) > 32 && !text.includes('*', i + 1))

@@ -1,4 +1,6 @@
 // Which readings stand: not those in talk, denial, intention or a question.
+
+import { isMassUnit } from '#records';
 import { OWN_WORD } from './grammar/stranger.ts';
 import { isSoft } from './reading.ts';
 import type { Reading } from './runs.ts';
@@ -73,8 +75,8 @@ function doer(tokens: readonly Tok[], k: number, readings: readonly Reading[]): 
     (k === 0 ||
       tokens[k - 1]!.k !== 'w' ||
       isName(before) ||
-      sense(before, 'and') !== undefined ||
-      sense(before, 'self') !== undefined) &&
+      // `don Beto`
+      ['and', 'self', 'fill'].some((cls) => sense(before, cls) !== undefined)) &&
     reading.items.every(
       (item) =>
         'record' in item &&
@@ -112,7 +114,7 @@ export function weed(tokens: readonly Tok[], found: readonly Reading[]): Sentenc
     const homeless = reading.items.every((item) => 'doubt' in item && item.doubt.why === 'no-place');
     if (homeless && chunks.some((chunk) => chunk.left.length > 0)) return false;
     if (reading.items.every((item) => 'request' in item)) return stands(reading, chunks, tokens, true);
-    if (conditional) return false;
+    if (conditional || weighedBehind(reading, chunks, tokens)) return false;
     return stands(reading, chunks, tokens, false);
   });
   // When and why is understood with what was done.
@@ -167,6 +169,19 @@ const unweighed = (item: Reading['items'][number]) =>
   !DONE.has(item.record.kind) &&
   !['temperature', 'moisture', 'pile'].includes(item.record.kind) &&
   !(item.record.kind === 'weigh-in' && typeof item.record.kg === 'number');
+
+/** `cafe brought a bucket, 20 lbs on the nose`: the weight of a load that was counted alone stands unread behind it. */
+function weighedBehind(reading: Reading, chunks: readonly Chunk[], tokens: readonly Tok[]): boolean {
+  const counted = reading.items.some(
+    (item) =>
+      'record' in item &&
+      item.record.kind === 'weigh-in' &&
+      item.record.container != null &&
+      item.record.kg == null,
+  );
+  const next = counted ? chunks.find((chunk) => chunk.a >= reading.b) : undefined;
+  return next?.left.some((k) => tokens[k]!.k === 'n' && isMassUnit(tokens[k]!.n!.unit)) ?? false;
+}
 
 /** Whether a reading stands although its stretch holds words nobody took. */
 function stands(

@@ -56,6 +56,16 @@ function resolve(scan: Scan, a: number, b: number, year: number | undefined): Om
   return other.day !== undefined && month > 12 ? { problem: 'impossible', choices: [other.day] } : own;
 }
 
+/** `7/15 cart 140, 7/16 cart 133`: behind a message that opens with such a date, another of its month opens the next entry. */
+function isInSeries(scan: Scan, at: number, a: number, b: number): boolean {
+  const { tokens } = scan;
+  const before = tokens[at - 1];
+  const opens = tokens[at]!.opensLine || before?.text === ',' || before?.text === ';';
+  const first = at > 0 && opens ? readFigures(scan, 0) : null;
+  if (first?.mark !== '/' || first.parts.length !== 2) return false;
+  return scan.dayOrder === 'dmy' ? first.parts[1] === b : first.parts[0] === a;
+}
+
 /** A date in figures at a token, or null where the figures may be a quantity. */
 export function readNumeric(scan: Scan, at: number): DayPiece | null {
   const { tokens, lexicon } = scan;
@@ -91,8 +101,9 @@ export function readNumeric(scan: Scan, at: number): DayPiece | null {
     // `le 1/2 seau` is half of one, `on 1/2 carts 61 58` a day
     const isArticle =
       isWord(before) && lexicon.beforeDay.get(before.text)?.some(({ words }) => words.length === 1) === true;
-    if (isFraction && isBeforeMeasure && (isArticle || !isAfterDateWord(scan, at))) return null;
-    if (!isLed && (isFraction || isBeforeMeasure || a > 31 || b > 31)) return null;
+    const isSeries = isInSeries(scan, at, a, b);
+    if (isFraction && isBeforeMeasure && !isSeries && (isArticle || !isAfterDateWord(scan, at))) return null;
+    if (!isLed && !isSeries && (isFraction || isBeforeMeasure || a > 31 || b > 31)) return null;
   } else if (mark === '-') {
     const isPadded =
       first.length === 2 && second.length === 2 && (first.startsWith('0') || second.startsWith('0'));

@@ -137,7 +137,8 @@ export function contaminationIn(tokens: readonly Tok[]): {
   )
     return { rest: tokens, found: false };
   // `cart 66 (gloves in it, contaminated)`
-  const opened = tokens.findLastIndex((tok, k) => k < at && tok.s === '(');
+  const bracket = tokens.findLastIndex((tok, k) => k < at && (tok.s === '(' || tok.s === ')'));
+  const opened = tokens[bracket]?.s === '(' ? bracket : -1;
   const head = tokens.slice(0, opened > 0 ? opened : at);
   if (
     !head.some((tok) => tok.k === 'n') ||
@@ -167,7 +168,9 @@ export function contaminationIn(tokens: readonly Tok[]): {
     head.length > 0 &&
     (head.at(-1)!.k === 'p' ||
       (head.at(-1)!.k === 'w' &&
-        ['fill', 'prep', 'add', 'be', 'seen'].some((cls) => sense(head.at(-1), cls) !== undefined) &&
+        ['fill', 'prep', 'add', 'be', 'seen', 'all', 'both'].some(
+          (cls) => sense(head.at(-1), cls) !== undefined,
+        ) &&
         sense(head.at(-1), 'container') === undefined &&
         sense(head.at(-1), 'net') === undefined))
   )

@@ -265,6 +265,12 @@ function readPieces(pieces: Piece[], slots: Slots, scope: Scope, tokens: readonl
     // `41 in B` may stand so; figures on both sides of a place belong to two places.
     if (before.length > 0 && pieces.slice(at + 1).some((piece) => piece.kind === 'figure')) return null;
     if (before.length > 0 && scope.nextTok?.k === 'n') return null;
+    // `…, 5 on 2` goes on with what was measured before it.
+    if (
+      named[0] !== 'ambient' &&
+      before.some((piece) => piece.kind === 'figure' && piece.n.unit === null && piece.n.value < 20)
+    )
+      return null;
     // Degrees before the place need their sign, or a word between: `3 B` says nothing.
     if (
       before.length > 0 &&

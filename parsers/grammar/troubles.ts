@@ -92,6 +92,8 @@ export const problem: Reader = {
     }
     // `rats!` alone is an oath as well as an animal.
     if (topic === 'pests' && slots.all.length === 1) return null;
+    // `se me volteó el café`: a cup, where the word is also a kitchen's name
+    if (topic === 'spill' && slots.get('source').length > 0 && onlySources(slots)) return null;
     if (!LOUD.has(topic)) return null;
     // `the office stinks` is no trouble of the heaps; `no power in the office` is one.
     if (spot && !anchored && !OF_THE_SITE.has(topic)) return null;
@@ -108,6 +110,11 @@ export const problem: Reader = {
     return places.length <= 1 ? records(places[0]) : places.flatMap(records);
   },
 };
+
+const onlySources = (slots: Slots) =>
+  ['place', 'container', 'material', 'machine', 'spot', 'pilehead'].every(
+    (cls) => slots.get(cls).length === 0,
+  );
 
 const OF_THE_SITE = new Set<ProblemTopic>(['power', 'spill', 'fault', 'complaint']);
 

@@ -13,14 +13,15 @@ export const doings: Words = {
     'emptied|dumped|tipped out|unloaded|emptied out|cleaned out|emptyed|cleared|cleared out|emptied the|dumped out|tipped',
   discharge:
     'discharge|discharged|drum out|drum output|output|came out|drum discharge|drum emptied|discharging|drum output to|discharged from drum|drum dump|unloaded drum|drum unload|drum unloaded',
-  move: 'moved|shifted|transferred|hauled|took|wheeled|carted|transfered|moved over|pushed|carried|trucked|relocated|move done|forked|shoveled|shovelled',
+  move: 'swapped|switched|moved|shifted|transferred|hauled|took|wheeled|carted|transfered|moved over|pushed|carried|trucked|relocated|move done|forked|shoveled|shovelled',
   relocated: 'relocated|renamed|became|is now|now called',
   split: 'split|divided|split off|split in two|split into|splitted|split in half|split up',
   join: 'joined|merged|combined|joined with|merged into|merged with|combined with|mixed together|joined to|joined up|joined together|added onto|combined into|consolidated|consolidated into',
   start:
     'started|began|new pile|started building|start of|built|begun|started a new pile|starting|set up|opened|start|kicked off|started up|building|started filling',
   full: 'full|is full|filled up|topped out|full now|filled|at capacity|chock full|full up|to the brim|brim full',
-  finish: 'finished|done curing|finished curing|is finished|is done|complete|completed|closed out',
+  finish:
+    'is done curing|is all done|all cured|finished|done curing|finished curing|is finished|is done|complete|completed|closed out',
   ready:
     'ready|ready for screening|is ready for screening|ready to be screened|is ready to be screened|is ready|ready to use|ready to go|ready to screen|ready for use|cured|is cured|all cured|matured|is ready to use|is ready to go|is ready to screen|is ready for use|is ready to give away|is ready now',
   deliver:
@@ -34,7 +35,7 @@ export const doings: Words = {
   lab: 'lab|lab result|lab results|lab says|result|results|lab report|lab came back|analysis|lab test|from the lab|from lab|tested at|test result|test results|lab work|lab numbers|labs|results in|came back|results back|lab analysis|lab reports|tests',
   remove:
     'took out|taken away|left the site|went to|sold|gave away|given away|collected|picked up|shipped|hauled away|took away|gave|given|spread on|delivered to|donated|out to|removed|handed out|sent to|off to|pulled|pulled out|picked out|picked|taken to|hauled to|hauled off|took home|left for|went out|went off|sent|sent off|out of|pumped out|pumped|drained|disposed of|to landfill|loaded|took to|spread|dug out|fished out|gave out|bagged up|left|dropped at|used|carried off|shipped out|sent out|went|skimmed',
-  add: 'threw|chucked|chucked in|shovelled in|shoveled in|shovelled|threw on|dumped on|added|add|put in|mixed|mixed in|mixd|loaded|tipped in|put|in|threw in|dumped in|tossed in|blended|fed|layered in|went in|into the mix|mix|with|plus|load|loaded in|topped up with|dumped|tipped|received|got|brought in|came in|brought|arrived|dropped off|took in|bulked|bulked with|mixing|emptied|collected|picked up|weighed|weighed in|weighed in at|weighs|weigh|weight|weighing|wt|log|logged|intake|input|in today|filled|fed in|today in|weighs in at|logging|record|scale says|on the scale|comes to|came to|clocked|chucked in|scaled|worth of|new',
+  add: 'brought|brought in|dropped|sent over|sent us|gave us|brings|hauled in|carried in|threw|chucked|chucked in|shovelled in|shoveled in|shovelled|threw on|dumped on|added|add|put in|mixed|mixed in|mixd|loaded|tipped in|put|in|threw in|dumped in|tossed in|blended|fed|layered in|went in|into the mix|mix|with|plus|load|loaded in|topped up with|dumped|tipped|received|got|brought in|came in|brought|arrived|dropped off|took in|bulked|bulked with|mixing|emptied|collected|picked up|weighed|weighed in|weighed in at|weighs|weigh|weight|weighing|wt|log|logged|intake|input|in today|filled|fed in|today in|weighs in at|logging|record|scale says|on the scale|comes to|came to|clocked|chucked in|scaled|worth of|new',
   water:
     'watered|wet down|hosed|hosed down|soaked down|sprinkled|watering done|gave water|gave water to|misted|added water|added water to|sprayed|gave it a drink|wetted|wetted down|watered down|irrigated|put water on|sprayed water on|gave some water',
   washed:

@@ -28,7 +28,7 @@ export const talk: Words = {
   total:
     'total|in total|altogether|all together|together|combined|in all|all up|all told|for all|for the lot|tot|sum|between them|for both|ttl|total weight|total for all|for all of them|for the pair|for all three|all in',
   each: 'each|apiece|ea|a piece|per cart|per bucket|per bin|per barrow|per bag|a pop|each one|every one|per tote',
-  net: 'net|nett|net weight|without the cart|without the bucket|without the bin|minus the cart|minus the bucket|less the cart|tare taken off|tared|after tare|not counting the bucket|not counting the cart|not counting the bin|cart not included|bucket not included|food only|contents only|just the food|net of tare|scraps only|tare off|w/o cart',
+  net: 'no bucket|no cart|no bin|without bucket|without cart|without a bucket|not counting bucket|net|nett|net weight|without the cart|without the bucket|without the bin|minus the cart|minus the bucket|less the cart|tare taken off|tared|after tare|not counting the bucket|not counting the cart|not counting the bin|cart not included|bucket not included|food only|contents only|just the food|net of tare|scraps only|tare off|w/o cart',
   gross:
     'gross|with the cart|with cart|with the bucket|with bucket|gross weight|including the cart|including the bucket|with the bin|incl cart|cart included|cart and all|bucket and all|bucket included|incl bucket|bin included|including cart|including bucket|tare included|bin and all|including the bin|incl tare|w cart',
   tare: 'tare|tare weight|tares|empty weight|less|minus|tare is|tare was|weighs empty|own weight|minus tare|less tare',

@@ -72,7 +72,7 @@ export const things: Words = {
   'feel:right':
     'just right|about right|feels right|perfect|moist|damp|good moisture|a drop or two|drop or two|couple of drops|a couple of drops|one drop|two drops|couple drops|wrung out sponge|wrung sponge|like a wrung out sponge|moisture good|moisture ok|moisture fine|nicely moist|nice and moist|1 drop|2 drops|few drops|a few drops|spot on|moisture right|1 or 2 drops|a drop|one or two drops|nice moisture',
   'feel:wet':
-    'wet|too wet|very wet|soggy|sodden|waterlogged|soaked|soaking|way too wet|a bit wet|bit wet|too moist|mushy|sloppy|soupy|kinda wet|pretty wet|really wet|on the wet side|wettish|super wet|fairly wet|so wet|sloppy wet|saturated|soaking wet',
+    'sopping|sopping wet|drenched|swampy|sludgy|wet|too wet|very wet|soggy|sodden|waterlogged|soaked|soaking|way too wet|a bit wet|bit wet|too moist|mushy|sloppy|soupy|kinda wet|pretty wet|really wet|on the wet side|wettish|super wet|fairly wet|so wet|sloppy wet|saturated|soaking wet',
   'feel:dripping':
     'dripping|squeezes out water|drips|dripping wet|streaming|runs when squeezed|drips when squeezed|water runs out|running out when squeezed|dripped|water dripping|drips when you squeeze it|dripping when squeezed|water runs through fingers|a stream of water|pouring water|drips a lot|water pours out|water ran out of it|water ran out|water runs out of it',
   squeeze:

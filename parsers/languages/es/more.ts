@@ -13,7 +13,7 @@ export const more: Words = {
   itis: 'hace|hacen|hacia|estamos a|estan haciendo|esta haciendo|estamos en|tenemos',
   numero: 'numero|num|nro',
   between: 'entre',
-  fill: 'con tapa|con la tapa|con su tapa|sin tapa|con tapadera|despues de voltear|antes de voltear|despues de voltearla|antes de voltearla|despues del volteo|se me olvido anotar|se me olvido apuntar|se me olvido registrar|se me olvido poner|se me olvido decir|olvide anotar|olvide apuntar|olvide registrar|olvide poner|olvide decirles|se me paso anotar|falto anotar|falto apuntar|les cuento|para anotar|para el registro|no anote|no apunte|me falto anotar|me falto apuntar|aqui les va|ahi les va|va lo de hoy|lo de hoy|lo de ayer',
+  fill: 'don|dona|el senor|la senora|con tapa|con la tapa|con su tapa|sin tapa|con tapadera|despues de voltear|antes de voltear|despues de voltearla|antes de voltearla|despues del volteo|se me olvido anotar|se me olvido apuntar|se me olvido registrar|se me olvido poner|se me olvido decir|olvide anotar|olvide apuntar|olvide registrar|olvide poner|olvide decirles|se me paso anotar|falto anotar|falto apuntar|les cuento|para anotar|para el registro|no anote|no apunte|me falto anotar|me falto apuntar|aqui les va|ahi les va|va lo de hoy|lo de hoy|lo de ayer',
   neg: 'se me olvido|se me paso|olvide|olvidamos|se nos olvido|me falto|nos falto|falto',
   shifted: 'movimos|movi|movida|movido|se movio|trasladamos|traslade|trasladada|cambiamos|reubicamos',
   gave: 'di|dimos|le di|le dimos|le echamos|echamos|le eche',
