@@ -353,6 +353,27 @@ test('a strange supergroup is told so once, and what it wrote is not kept', asyn
   expect(server.textsTo(strange)).toEqual(['telegram-not-known']);
 });
 
+test('a group that is said to be deleted before it says where to keeps its answers until then', async () => {
+  const { server, book, group, ana, ben, quiet } = await crew();
+  server.say(group, ben, 'cart 61.5');
+  await quiet();
+  const { chat: next, notice } = server.migrate(group, ana, { notice: 'later' });
+  const deleted = {
+    kind: 'refuse',
+    code: 403,
+    description: 'Forbidden: the group chat was deleted',
+  } as const;
+  server.fail('sendMessage', deleted, { chat: group.id, times: 9 });
+  book.putOut({ ...book.outgoing(2)!, text: 'week' });
+  await server.until('tried', () =>
+    server.world.calls.some(({ payload }) => payload.text === 'week' && Number(payload.chat_id) === group.id),
+  );
+  expect(book.chat('telegram', String(group.id))?.active).toBe(true);
+  notice();
+  await server.sentTo(next);
+  expect(server.textsTo(next)).toEqual(['week']);
+});
+
 test('an answer on its way to the old id follows to the new one when the send says so', async () => {
   const { server, book, group, ana, ben, quiet } = await crew();
   server.say(group, ben, 'cart 61.5');

@@ -87,6 +87,14 @@ test('anonymous admins are nobody known, and coordinators only in their own grou
   expect(received.at(-1)?.sender).toMatchObject({ id: String(ana.id), name: 'Ana Ruiz' });
 });
 
+test('the language of somebody’s app is not taken for the crew’s', async () => {
+  const { server, group, quiet, received } = await crew();
+  server.say(group, server.someone('Luc', { language_code: 'fr' }), 'cart 61.5');
+  server.say(group, server.someone('Odd', { language_code: undefined }), 'cart 58');
+  await quiet();
+  expect(received.map(({ sender }) => sender.language)).toEqual([null, null]);
+});
+
 test('channel posts, a linked channel, somebody in a channel’s name, other bots: nothing is logged, nothing breaks', async () => {
   const { server, group, ben, quiet, received } = await crew();
   const channel = server.channel('Notices');

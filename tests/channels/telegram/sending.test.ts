@@ -179,6 +179,18 @@ test('a press is answered at once, comes with what it chose, twice is twice the 
   expect(server.world.sent.at(-1)?.payload.reply_parameters).toMatchObject({ message_id: reply.message_id });
 });
 
+test('a press that is sent again under its own number is one press', async () => {
+  const { server, group, ben, quiet, received } = await crew();
+  server.say(group, ben, 'cart 61.5');
+  await quiet();
+  server.press(server.world.sent.at(-1)!.message, 'Undo', ben);
+  server.updates.repeat('new-number', server.updates.pending().slice(-1));
+  await quiet();
+  server.updates.repeat('same-number');
+  await quiet();
+  expect(received.filter((one) => one.choose)).toHaveLength(1);
+});
+
 test('a button counts only where its reply went', async () => {
   const { server, book, group, ana, ben, quiet, received } = await crew();
   server.say(group, ben, 'cart 61.5');
@@ -208,7 +220,10 @@ test('with privacy on the group is told once what to do; not where the bot is an
   server.say(group, ben, 'cart 61.5');
   server.say(group, ben, '/log cart 58');
   await quiet();
-  expect(received.map(({ text }) => text)).toEqual(['cart 58']);
+  // A command and an answer to us are heard meanwhile.
+  server.say(group, ben, 'was 56', { replyTo: server.world.sent.at(-1)!.message });
+  await quiet();
+  expect(received.map(({ text }) => text)).toEqual(['cart 58', 'was 56']);
   await telegram.stop();
   await start().ready;
   server.say(group, ana, '/today');

@@ -1,0 +1,67 @@
+import { afterEach, expect, test, vi } from 'vitest';
+import { crew, texts } from './kit.ts';
+
+afterEach(() => {
+  vi.useRealTimers();
+});
+
+/** Lets a made-up hour go by in steps: after each, what the network has to say gets its turn. */
+const pass = async (seconds: number, stepS = 3): Promise<void> => {
+  for (let at = 0; at < seconds; at += stepS) {
+    await vi.advanceTimersByTimeAsync(stepS * 1000);
+    for (let turn = 0; turn < 3; turn += 1) await new Promise((done) => setImmediate(done));
+  }
+};
+
+test('an hour without a network loses no message and no answer, and each keeps its own moment', async () => {
+  const { server, book, site, group, ana, ben, quiet, received } = await crew();
+  server.say(group, ben, 'cart 40');
+  await quiet();
+  vi.useFakeTimers({ toFake: ['setTimeout', 'clearTimeout', 'Date'], now: Date.now() });
+  const began = Date.now();
+  // One answer is on its way when the network goes, and one message comes in each minute meanwhile.
+  server.fail('sendMessage', { kind: 'drop' });
+  server.say(group, ana, 'cart 41');
+  await pass(3);
+  await server.gone();
+  const moments: string[] = [];
+  for (let minute = 0; minute < 60; minute += 1) {
+    const date = new Date(began + minute * 60_000);
+    moments.push(`${date.toISOString().slice(0, 17)}`);
+    server.say(group, minute % 2 ? ana : ben, `cart ${100 + minute}`, { date });
+    await pass(60);
+  }
+  expect(Date.now() - began).toBeGreaterThan(3_590_000);
+  expect(received.length).toBeLessThanOrEqual(2);
+  await server.back();
+  for (let tries = 0; tries < 200 && texts(server, group).length < 62; tries += 1) await pass(15);
+  const answers = texts(server, group);
+  expect(answers).toHaveLength(62);
+  expect(new Set(answers).size).toBe(62);
+  const lines = [...book.entriesWalk(site)];
+  expect(lines.map((line) => Number(line.typed))).toEqual([
+    40,
+    41,
+    ...Array.from({ length: 60 }, (_, minute) => 100 + minute),
+  ]);
+  expect(lines.slice(2).map((line) => line.happenedAt.slice(0, 17))).toEqual(moments);
+  // Less than a day: the messenger has kept everything, so nobody is told that something may be missing.
+  expect(server.textsTo(group)).not.toContain('telegram-gap');
+  expect(book.waiting('telegram', 9)).toEqual([]);
+  vi.useRealTimers();
+}, 120_000);
+
+test('the program may be started anew while there is none', async () => {
+  const { server, book, site, group, ben, telegram, start, quiet } = await crew();
+  await server.gone();
+  server.say(group, ben, 'cart 41');
+  await telegram.stop();
+  const next = start();
+  server.say(group, ben, 'cart 42');
+  await new Promise((done) => setTimeout(done, 100));
+  await server.back();
+  await next.ready;
+  await quiet();
+  expect([...book.entriesWalk(site)].map((line) => line.typed)).toEqual(['41', '42']);
+  expect(texts(server, group)).toEqual(['#1 41 kg', '#2 42 kg']);
+});
