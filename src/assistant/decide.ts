@@ -16,9 +16,6 @@ import { answerRequest } from './requests/index.ts';
 import { rememberWhy } from './requests/why.ts';
 import { say } from './say.ts';
 
-/** How many entries a reply lists one by one; a longer paste is summed up. */
-const LISTED_MOST = 25;
-
 /**
  * From what was read to what is written and said. The order is that of the reply: danger first, then the lines
  * of the book, then what waits for an answer, then what matters now, then what was asked for.
@@ -40,10 +37,8 @@ export function decide(draft: Draft, read: ParsedMessage, context: ReadContext):
     else writeRecord(draft, record, parsed, i);
   });
   const written = draft.entries.slice(before).filter((entry) => entry.held === null);
-  for (const entry of written.slice(0, LISTED_MOST)) draft.lines.push(entryLine(draft, entry));
-  if (written.length > LISTED_MOST) {
-    draft.lines.push(say('more-entries', { count: { count: written.length - LISTED_MOST } }));
-  }
+  // Each line of a long paste too: what it was read as can be checked, and the channel cuts at line ends.
+  for (const entry of written) draft.lines.push(entryLine(draft, entry));
 
   sumLine(draft, written);
 

@@ -79,6 +79,15 @@ describe('a doubt of one’s own that a number fits', () => {
   });
 });
 
+test('a long paste is one reply that names each line, and so does the list of what somebody logged', () => {
+  const crew = crewOf();
+  const text = Array.from({ length: 70 }, (_, n) => `cart ${40 + n / 10}`).join('\n');
+  const turn = crew.say(text);
+  expect(turn.replies).toHaveLength(1);
+  for (let entry = 1; entry <= 70; entry += 1) expect(turn.replies[0]!.text).toContain(`#${entry} Cart`);
+  expect(crew.ask('what did I log').match(/^#\d+ Cart/gm)).toHaveLength(70);
+});
+
 test('a line put right, or settled, keeps the pictures of the one before', () => {
   const crew = crewOf();
   const photo = (text: string, message: string, more = {}) =>

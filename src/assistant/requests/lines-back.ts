@@ -15,7 +15,7 @@ export function mine(draft: Draft): void {
     return;
   }
   draft.lines.push(say('mine-head', { count: { count: entries.length } }));
-  for (const entry of entries.slice(-20)) draft.lines.push(shown(draft, entry));
+  for (const entry of entries) draft.lines.push(shown(draft, entry));
   const last = entries.findLast((entry) => entry.voidedBy === null && entry.held === null);
   if (last) {
     draft.choices.push({

@@ -51,6 +51,44 @@ test('an hour without a network loses no message and no answer, and each keeps i
   vi.useRealTimers();
 }, 120_000);
 
+test('twenty answers a minute go to one group and no more, however many wait', async () => {
+  const one = await crew({ channel: { limits: true } });
+  const { server, book, site, ana, quiet } = one;
+  const group = server.group('Orchard', ana);
+  book.addChat(site, 'telegram', String(group.id), 'group');
+  await quiet();
+  vi.useFakeTimers({ toFake: ['setTimeout', 'clearTimeout', 'setInterval', 'clearInterval', 'Date'] });
+  for (let nth = 0; nth < 50; nth += 1)
+    book.putOut({
+      site,
+      channel: 'telegram',
+      chat: String(group.id),
+      thread: null,
+      answers: null,
+      message: null,
+      about: null,
+      weekFrom: null,
+      private: false,
+      createdAt: new Date().toISOString(),
+      text: `${nth}`,
+      choices: [],
+      picture: null,
+      file: null,
+    });
+  const sent = () => server.textsTo(group).length;
+  server.say(group, one.ben, 'hello');
+  const byMinute: number[] = [];
+  for (let minute = 0; minute < 3; minute += 1) {
+    await pass(60, 0.5);
+    byMinute.push(sent());
+  }
+  expect(byMinute[0]).toBeGreaterThan(15);
+  expect(byMinute[0]).toBeLessThanOrEqual(20);
+  expect(byMinute[1]! - byMinute[0]!).toBeLessThanOrEqual(20);
+  expect(byMinute[2]).toBe(50);
+  vi.useRealTimers();
+}, 60_000);
+
 test('the program may be started anew while there is none', async () => {
   const { server, book, site, group, ben, telegram, start, quiet } = await crew();
   await server.gone();
