@@ -14,7 +14,7 @@ export type BookContext = {
     | { about: 'doubt'; entry: number; doubt: Doubt }
     | { about: 'tare'; container: string; label: string | null }
     | { about: 'ambient' }
-    | { about: 'new-pile'; entry: number; place: string; record: FieldRecord }
+    | { about: 'new-pile'; entry: number; place: string; record: FieldRecord; choices: string[] }
     | null;
   /** Keys of the jobs in the list last shown, so that `done 2` can be checked. */
   listed: string[];

@@ -63,8 +63,11 @@ export function answerIn(message: Plain, tokens: readonly Tok[], context: ReadCo
     const isAir = degrees && Math.abs(toCelsius(n.value, unit)) <= 50;
     return isAir && placesOf(slots).length === 0 ? to(typed) : null;
   }
-  if (question.about === 'new-pile')
+  if (question.about === 'new-pile') {
+    const [place] = placesOf(slots);
+    if (place && slots.all.length === 1 && question.choices.includes(place)) return to(place);
     return slots.get('yes').length > 0 ? to('yes') : slots.get('noans').length > 0 ? to('no') : null;
+  }
   // A number with its own place, material or scale is an entry of its own: `B 41`, `chips 12`, `41C` after a weight.
   if (n && (placesOf(slots).length > 0 || slots.get('material').length > 0)) return null;
   const isDegrees = n?.unit === 'C' || n?.unit === 'F' || n?.unit === 'deg';
@@ -72,8 +75,9 @@ export function answerIn(message: Plain, tokens: readonly Tok[], context: ReadCo
   return answerDoubt(question, slots.all, n, typed, to);
 }
 
+/** What may be meant, in the order asked: `same` of two carts is one of them though it stores nothing. */
 const real = (question: Extract<Question, { about: 'doubt' }>) =>
-  question.doubt.choices.filter((choice) => choice.record !== null);
+  question.doubt.choices.filter((choice) => choice.say !== 'drop');
 
 function chosenBy(
   question: Extract<Question, { about: 'doubt' }>,

@@ -104,7 +104,7 @@ export function choiceFor(doubt: Doubt, to: string): Doubt['choices'][number] | 
   return (
     doubt.choices.find((each) => fold(each.say) === wanted) ??
     doubt.choices.find((each) => Number.parseFloat(fold(each.say)) === Number.parseFloat(wanted)) ??
-    (position >= 0 ? doubt.choices[position] : undefined) ??
+    (position >= 0 ? doubt.choices.filter((each) => each.say !== 'drop')[position] : undefined) ??
     (isYesToStart ? doubt.choices[0]! : null)
   );
 }
@@ -150,6 +150,7 @@ function questionOf(draft: Draft, asked: Asked): Question | null {
       about: 'new-pile',
       entry: line.entry,
       place,
+      choices: line.doubt.choices.map((choice) => choice.say),
       record: line.doubt.record as unknown as FieldRecord,
     };
   }

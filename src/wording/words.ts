@@ -62,7 +62,9 @@ export function makeWords(
   /** What a button offers; a number with all its digits, its point as this language writes it. */
   function choice(voice: Voice, name: string, how: Manner): string {
     const isNumber = /^-?\d+(\.\d+)?( \S+)?$/.test(name);
-    return isNumber ? name.replace('.', as.number(1.5, 1, how).slice(1, 2)) : term(voice, 'choice', name);
+    if (isNumber) return name.replace('.', as.number(1.5, 1, how).slice(1, 2));
+    if (/^\d{4}-\d{2}-\d{2}$/.test(name)) return date(voice, name, how);
+    return /^(?:pile|bay|drum) /.test(name) ? place(voice, name) : term(voice, 'choice', name);
   }
 
   function place(voice: Voice, name: string): string {

@@ -88,6 +88,53 @@ test('a long paste is one reply that names each line, and so does the list of wh
   expect(crew.ask('what did I log').match(/^#\d+ Cart/gm)).toHaveLength(70);
 });
 
+describe('what the buttons say, and what is said instead of pressing them', () => {
+  test.each([
+    ['cart 40', 'cart 40.2', 'the first', [null, 3, null]],
+    ['bac 40', 'bac 40,2', 'premier', [null, 3, null]],
+    ['cart 40', 'cart 40.2', 'the second', [null, 3, null]],
+    ['cart 40', 'cart 40.2', 'yes', [null, null]],
+    ['bac 40', 'bac 40,2', 'oui', [null, null]],
+  ])('%s, %s, %s: the same cart comes first, and "yes" is neither', (first, second, word, expected) => {
+    const crew = crewOf();
+    crew.say(first, { from: 'Ana' });
+    crew.say(second, { from: 'Ben' });
+    const turn = crew.say(word, { from: 'Ben' });
+    expect(voidedBy(crew)).toEqual(expected);
+    const kind = crew.lines()[2]?.record.kind;
+    expect(kind).toBe(/first|premier/.test(word) ? 'void' : /second/.test(word) ? 'weigh-in' : undefined);
+    if (kind === undefined) expect(turn.replies[0]!.choices).toHaveLength(2);
+  });
+
+  test.each([
+    ['pile D 55', 'pile C', 'C'],
+    ['tas D 55', 'tas C', 'C'],
+    ['pila D 55', 'pila C', 'C'],
+  ])(
+    '%s: a pile that is there is named in the reader’s language, on the button and typed',
+    (said, label, bare) => {
+      for (const word of [label, bare]) {
+        const crew = crewOf();
+        expect(crew.say(said).replies[0]!.choices).toContain(label);
+        crew.say(word);
+        expect(crew.lines().at(-1)!.record).toMatchObject({ place: 'pile C', celsius: [55] });
+      }
+    },
+  );
+
+  test.each([
+    ["Tuesday's cart 61", 'Tue 17 Nov'],
+    ['bac de mardi 61', 'mar. 17 nov.'],
+  ])('%s: a day is a day on the button', (said, label) => {
+    const crew = crewOf();
+    const { choices } = crew.say(said, { id: 'a' }).replies[0]!;
+    expect(choices.join(' ')).not.toMatch(/\d{4}-/);
+    const found = choices.find((choice) => choice.includes(label.slice(0, 3)) && choice.includes('17'));
+    crew.say('', { choose: { id: 'a', label: found! }, text: undefined });
+    expect(crew.lines().at(-1)).toMatchObject({ localDate: '2026-11-17', netKg: 45.5 });
+  });
+});
+
 test('a line put right, or settled, keeps the pictures of the one before', () => {
   const crew = crewOf();
   const photo = (text: string, message: string, more = {}) =>
