@@ -62,6 +62,7 @@ export function decide(draft: Draft, read: ParsedMessage, context: ReadContext):
     draft.entries.slice(before).filter((entry) => entry.record.kind !== 'void'),
   );
   askWhatNumber(draft, parsed, context);
+  sayLeftOver(draft, parsed, draft.entries.length > before);
   rememberWhy(draft);
 }
 
@@ -116,6 +117,35 @@ function rememberSaid(draft: Draft, entries: readonly Entry[]): void {
   if (!draft.person || entries.length === 0) return;
   const numbers = entries.map((entry) => entry.number);
   draft.book.setMemo(draft.siteId, `said:${draft.person.id}`, { at: draft.now, entries: numbers });
+}
+
+const LIST_FROM_LINES = 3;
+const LEFT_SHOWN = 3;
+const LEFT_LETTERS = 40;
+
+/**
+ * A message that went into the book, and a piece of it that did not: whoever pasted a list has to be told, and a
+ * number that is lost. Talk beside an entry is left alone.
+ */
+function sayLeftOver(draft: Draft, parsed: ParsedMessage, written: boolean): void {
+  if (!written || parsed.danger.length > 0) return;
+  const isList = draft.incoming.text.trim().split('\n').length >= LIST_FROM_LINES;
+  // A piece may be the whole clause, words that became an entry included: those have been answered.
+  const answered = [...parsed.records, ...parsed.doubts].map((one) => one.said ?? '').filter((said) => said);
+  const left = parsed.unread
+    .map((piece) => piece.trim())
+    .filter((piece) => isList || /\d/.test(piece))
+    .filter((piece) => !answered.some((said) => piece.includes(said) || said.includes(piece)));
+  if (left.length === 0) return;
+  const shown = left
+    .slice(0, LEFT_SHOWN)
+    .map((piece) => (piece.length > LEFT_LETTERS ? `${piece.slice(0, LEFT_LETTERS)}…` : piece));
+  draft.lines.push(
+    say('left-over', {
+      pieces: { text: shown.map((piece) => `“${piece}”`).join(', ') },
+      more: { count: left.length - shown.length },
+    }),
+  );
 }
 
 /** Rule 16: a bare number that answers nothing is asked about, and stored nowhere. */

@@ -1,4 +1,4 @@
-import { describe, expect, it } from 'vitest';
+import { describe, expect, it, test } from 'vitest';
 import { HOSPITAL, startScenario } from './harness.ts';
 
 /** Invented site and weights; 66.5 − 18 is common practice, no source. */
@@ -113,4 +113,13 @@ describe('somebody hurt at the drum, in other words', () => {
       expect(first).toContain('RED STOP');
     },
   );
+});
+
+test('of a list each line that was not read is named; talk beside an entry is left alone', () => {
+  const crew = startScenario(HOSPITAL);
+  const reply = (text: string) => crew.say(text).replies[0]?.text ?? '';
+  expect(reply('cart 61.5\nB 58\nbought new gloves\nC 44')).toContain('Not read: “bought new gloves”');
+  expect(reply('cart 60, blorf 12 zing')).toContain('Not read: “blorf 12 zing”');
+  expect(reply('cart 59 and see you later')).not.toContain('Not read');
+  expect(reply('bac 61\ntas B 58\nacheté des gants\ntas C 50')).toContain('Pas lu : “acheté des gants”');
 });

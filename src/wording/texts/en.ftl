@@ -440,6 +440,10 @@ edited = { $count ->
     [one] Message edited: { $entries } is replaced.
    *[other] Message edited: { $entries } are replaced.
   }
+left-over = Not read: { $pieces }{ $more ->
+    [0] {""}
+   *[other] {" "}and { $more } more
+  }
 what-was-number = { $text }: what was that? Nothing stored.
 kept-unread = Your message is kept, but something went wrong on our side. It will be looked at.
 

@@ -440,6 +440,10 @@ edited = { $count ->
     [one] Mensaje editado: { $entries } queda reemplazado.
    *[other] Mensaje editado: { $entries } quedan reemplazados.
   }
+left-over = No leído: { $pieces }{ $more ->
+    [0] {""}
+   *[other] {" "}y { $more } más
+  }
 what-was-number = { $text }: ¿qué era? No se anotó nada.
 kept-unread = Su mensaje está guardado, pero algo falló de nuestro lado. Lo vamos a revisar.
 

@@ -440,6 +440,10 @@ edited = { $count ->
     [one] Message modifié : { $entries } est remplacé.
    *[other] Message modifié : { $entries } sont remplacés.
   }
+left-over = Pas lu : { $pieces }{ $more ->
+    [0] {""}
+   *[other] {" "}et { $more } autres
+  }
 what-was-number = { $text } : c'était quoi ? Rien de noté.
 kept-unread = Votre message est gardé, mais quelque chose a mal tourné de notre côté. On va regarder.
 
