@@ -175,6 +175,7 @@ export function readMessage(text: string, context: ReadContext): ParsedMessage {
       unread.push([first.a, last.b]);
     }
   }
+  const asides = headsOnly(found, message);
   const dangers = danger.filter((one) => !isOnlyNamed(one, found, text, message));
   if (dangers.length > 0) alarm(out, found, unread, dangers, { tokens, ends: beside }, message, heading);
   // Whoever complained has a name that no lexicon holds: the message as a whole tells.
@@ -184,7 +185,7 @@ export function readMessage(text: string, context: ReadContext): ParsedMessage {
     out.typed.push(null);
     return out;
   }
-  emit(out, found, message, context);
+  emit(out, asides.size > 0 ? found.filter((one) => !asides.has(one)) : found, message, context);
   // `cart 58.5, wait, somebody screams`: whoever cries out asks for no list of words, and puts nothing right.
   if (dangers.length > 0)
     out.requests = out.requests.filter((one) => one.request !== 'help' && one.request !== 'amend');
@@ -194,6 +195,23 @@ export function readMessage(text: string, context: ReadContext): ParsedMessage {
   }
   return out;
 }
+
+/** `recap of today` over a list of entries announces them and asks for nothing. */
+function headsOnly(found: readonly Found[], message: Plain): ReadonlySet<Found> {
+  const entries = found.filter((one) => !('request' in one.item));
+  if (entries.length < 2 || message.text.includes('?')) return new Set();
+  return new Set(
+    found.filter(
+      (one) =>
+        'request' in one.item &&
+        OVERVIEWS.has(one.item.request.request) &&
+        !one.item.request.place &&
+        one.a < entries[0]!.a,
+    ),
+  );
+}
+
+const OVERVIEWS = new Set(['week', 'handover', 'history', 'today', 'year', 'mine', 'status']);
 
 /** A record of something done, not of what the weather will be. */
 const isPast = (item: Item) => 'record' in item && item.record.kind !== 'weather';

@@ -146,7 +146,7 @@ function shareSource(readings: readonly Reading[], tokens: readonly Tok[]): void
   const all = tokens.findLastIndex(
     (tok, k) =>
       (sense(tok, 'both') !== undefined || sense(tok, 'all') !== undefined) &&
-      sense(tokens[k + 1], 'prep') === 'from',
+      (sense(tokens[k + 1], 'prep') === 'from' || sense(tokens[k + 1], 'source') !== undefined),
   );
   const reading = readings.find((one) => one.a <= all && all < one.b);
   const source = reading?.items.map((item) =>

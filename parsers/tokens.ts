@@ -276,7 +276,7 @@ export function understand(
     const token = tokens[i]!;
     const first = token.k === 'd' ? undefined : vocabulary.root.get(token.s);
     if (!first) {
-      out.push(token);
+      out.push(token.k === 'd' ? asked(token, vocabulary) : token);
       i++;
       continue;
     }
@@ -334,6 +334,15 @@ export function understand(
     i = bestEnd;
   }
   return out;
+}
+
+/** `last week` is a time and may be what is asked for. */
+function asked(token: Tok, vocabulary: Vocabulary): Tok {
+  const [first, ...rest] = token.s.split(' ');
+  let node = vocabulary.root.get(first!);
+  for (const word of rest) node = node?.next?.get(word);
+  const senses = node?.senses?.filter((one) => one.cls === 'req');
+  return senses?.length ? { ...token, senses } : token;
 }
 
 /** What a token means in one class, or undefined. */

@@ -154,14 +154,14 @@ function pastHead(reading: Reading, tokens: readonly Tok[]): Reading {
 function headBefore(tokens: readonly Tok[], readings: readonly Reading[]): number {
   const colon = tokens.findIndex((tok) => tok.k === 'p' && tok.s === ':');
   const head = tokens.slice(0, Math.max(colon, 0));
-  if (
-    head.length === 0 ||
-    head.length > 10 ||
-    head.some((tok) => (tok.k !== 'w' && tok.k !== 'd') || gates(tok))
-  )
-    return -1;
+  const late = head.some((tok) => sense(tok, 'forgotten') !== undefined);
+  const stray = (tok: Tok) =>
+    tok.k === 'w'
+      ? gates(tok) && sense(tok, 'forgotten') === undefined
+      : tok.k !== 'd' && !(late && tok.s === ',');
+  if (head.length === 0 || head.length > 10 || head.some(stray)) return -1;
   const entries = readings.filter((reading) => reading.items.every((item) => 'record' in item));
-  return entries.length >= 2 && readings.every((reading) => reading.a > colon) ? colon : -1;
+  return entries.length >= (late ? 1 : 2) && readings.every((reading) => reading.a > colon) ? colon : -1;
 }
 
 const unweighed = (item: Reading['items'][number]) =>

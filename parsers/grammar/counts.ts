@@ -27,7 +27,7 @@ export const level: Reader = {
     const full = slots.get('full').length > 0;
     if (places[0] && n && !full && !isVolumeUnit(n.unit) && !n.fraction && n.unit !== '%') return null;
     let amount: Record<string, unknown> | null = null;
-    if (n && (n.fraction || n.unit === '%') && n.value >= 0) {
+    if (n && ((n.fraction && n.unit === null) || n.unit === '%') && n.value >= 0) {
       if (!full && materials.length === 0 && !(places[0]?.startsWith('drum') && n.value <= 1)) return null;
       const fraction = n.unit === '%' ? n.value / 100 : n.value;
       if (fraction > 1)

@@ -175,6 +175,9 @@ export function contaminationIn(tokens: readonly Tok[]): {
         sense(head.at(-1), 'net') === undefined))
   )
     head.pop();
+  // `bin 54 with forks in it, west kitchen`
+  const whence = tokens.slice(at).find((tok) => sense(tok, 'source') !== undefined);
+  if (whence && !head.some((tok) => sense(tok, 'source') !== undefined)) head.push(whence);
   // `19 22, la segunda contaminada`: that one alone
   const which = sense(head.at(-1), 'choice');
   if ((which === 'first' || which === 'second') && head.length > 2) {

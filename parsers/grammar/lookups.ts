@@ -35,7 +35,13 @@ export const accepts: Reader = {
     const phrase = phrases.filter((tok) => !kind(tok));
     const rest = phrases.length > 0 ? tokens.filter((tok) => !phrase.includes(tok)) : null;
     if (!rest) return null;
-    const asking = scope.asked || phrase.some((tok) => tok.s.split(' ').length >= 3);
+    // Without a question mark it opens with its asking: `raccoon in the compost again` tells.
+    const opens = tokens.find((tok) => tok.k === 'w');
+    const asking =
+      scope.asked ||
+      (phrase.some((tok) => tok.s.split(' ').length >= 3) &&
+        (!scope.prevTok || scope.prevTok.k === 'p') &&
+        (phrase.includes(opens!) || sense(opens, 'ask') !== undefined));
     if (!asking) return null;
     const words = rest.filter(
       (tok) =>
@@ -56,7 +62,7 @@ export const accepts: Reader = {
               'adv',
             ].includes(s.cls),
           )) &&
-        !(tok.senses.length > 0 && tok.senses.every((s) => s.cls === 'fill' || s.cls === 'and')),
+        !(tok.senses.length > 0 && tok.senses.every((s) => ['fill', 'and', 'definite'].includes(s.cls))),
     );
     if (rest.some((tok) => tok.k === 'n') || words.length === 0 || words.length > 4) return null;
     const named = words.length === 1 ? sense(words[0], 'material') : undefined;

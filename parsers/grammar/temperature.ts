@@ -66,7 +66,8 @@ export const temperature: Reader = {
     const itIs = slots.get('itis').some((tok) => sense(tok, 'fill') === undefined);
     if (
       itIs &&
-      (pieces.some((piece) => piece.kind === 'place' && piece.place !== 'ambient') || !outside(pieces))
+      (pieces.some((piece) => piece.kind === 'place' && piece.place !== 'ambient') || !outside(pieces)) &&
+      slots.get('pilehead').length === 0
     )
       return null;
     const figures = pieces.filter((piece) => piece.kind === 'figure');

@@ -158,7 +158,11 @@ function figuresFit(slots: Slots, topics: readonly ProblemTopic[]): boolean {
   const n = slots.nums[0]!.n!;
   if (n.to !== undefined) return false;
   if (topics.includes('power'))
-    return n.unit === null && n.value <= 24 && sense(slots.all[at - 1]?.tok, 'since') !== undefined;
+    return (
+      (n.unit === null || n.unit === 'h') &&
+      n.value <= 24 &&
+      sense(slots.all[at - 1]?.tok, 'since') !== undefined
+    );
   return topics.includes('spill') && n.value <= 60 && (n.unit !== null || slots.get('container').length > 0);
 }
 

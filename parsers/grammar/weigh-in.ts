@@ -81,8 +81,15 @@ export const weighIn: Reader = {
 const saysWhence = (slots: Slots, k: number) =>
   slots.get('source').length === 1 &&
   slots.nums.length > 0 &&
-  slots.all[k + 1]?.cls === 'prep' &&
+  ['prep', 'source', 'fill'].includes(slots.all[k + 1]?.cls ?? '') &&
   slots.all.slice(k).every((one) => ['prep', 'fill', 'source', 'both', 'all', 'article'].includes(one.cls));
+
+/** Whether a link stands before a slot: `in the drum`. */
+function led(slots: Slots, k: number): boolean {
+  let before = k - 1;
+  while (['fill', 'article'].includes(slots.all[before]?.cls ?? '')) before--;
+  return slots.all[before]?.cls === 'prep';
+}
 
 /** A comma or `and` behind a weight begins something else where a container, material or place comes after it. */
 function crosses(slots: Slots, scope: Scope): boolean {
@@ -95,6 +102,9 @@ function crosses(slots: Slots, scope: Scope): boolean {
   for (const { cls, tok } of slots.all) {
     // `bucket is 19 lbs, coffee grounds`: what it held, said last
     if (crossed && cls === 'material' && tok === tail?.tok && !scope.nextTok && said(slots)) continue;
+    // `bin 58 b 44`: behind a load, a place with a figure of its own is a reading.
+    const k = slots.all.findIndex((one) => one.tok === tok);
+    if (cls === 'place' && subject && slots.all[k + 1]?.cls === 'n' && !led(slots, k)) return true;
     // `emptied pile 4, 6 barrows …`: a place and a comma, and then a load, are two things.
     if (cls === 'place' && !subject && !counted) placed = true;
     if (placed && cls === 'sep' && tok.s === ',') return true;

@@ -9,5 +9,5 @@ export const foods: Words = {
   fullof: 'full of|filled with|full with|loaded with|packed with|full up with',
   within:
     'in it|inside it|inside|in there|mixed in|in them|in this one|in that one|stuck in it|thrown in|in the mix|all through it|throughout',
-  fill: 'in it|inside it|in there|in them|in this one|in that one|stuck in it|all through it',
+  fill: 'in it|inside it|in there|in them|in this one|in that one|stuck in it|all through it|throughout|all round|across the board|go',
 };

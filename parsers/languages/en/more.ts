@@ -67,6 +67,9 @@ export const more: Words = {
   spot: 'shed|barn|office|building|hut|workshop|garage|site|yard|drum room|compost room|compost shed|drum shed|compost building|whole site|shop',
   // The writer among those who worked.
   'self:one': 'me|myself|i|and i|and me',
+  // Words that announce an entry made late.
+  forgotten:
+    'forgot|i forgot|forgotten|almost forgot|forgot this|forgot this one|forgot one|missed|missed one|missed this|late entry|late log|late|sorry late|sorry for the late log|catching up|catch up|from before|backlog|forgot to log|forgot to enter|forgot to write down',
   gloss:
     'squeezed|came out|come out|really|test|poke|holds together|stays together|falls apart|glistening|shiny|needs water|needs chips|out',
   there: 'there|it',

@@ -71,6 +71,9 @@ export const more: Words = {
   spot: 'bodega|cobertizo|oficina|caseta|sitio|taller|galpon|patio',
   // The writer among those who worked.
   'self:one': 'yo|yo mismo|yo misma',
+  // Words that announce an entry made late.
+  forgotten:
+    'olvide|se me olvido|olvidado|atrasado|tarde|olvide anotar|olvide apuntar|se me olvido anotar|se me paso|me falto',
   gloss:
     'apenas|salieron|salio|sale|se siente|se desmorona|brilla|se mantiene|ocupa agua|de verdad|hace bola|forma bola|se deshace|le salieron|sudando|cobertizo|bodega|galera|oficina|patio|entrada|caseta|taller',
   there: 'ahi|alli|aca|ahi mismo',

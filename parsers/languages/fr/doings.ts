@@ -28,7 +28,7 @@ export const doings: Words = {
   deliver:
     'livraison|livre|livree|livraison de|recu une livraison|voyage de|livres|livrees|recu un voyage de|arrivage|livraison recue|recu|recue|arrive|camion de|recus|arrivee|recues|voyage|arrivage de|on a recu|achat|achete|chargement de|rentre|approvisionnement|le camion a livre|livraison du jour|nous ont livre|se sont fait livrer|fait livrer|livre par camion|reapprovisionnement|stock recu|recu un camion de|recu un chargement de|depose|laisse|livreur passe|le livreur est passe|livreur est passe|le camion est passe|camion passe|le camion a passe',
   reject:
-    'refuse|refusee|retourne au client|renvoye|renvoyee|rejete|rejetee|refuses|refusees|rejetes|renvoyes|pas accepte|pas pris|retourne a la cuisine|rejet|refus de|rejetees|renvoyees|renvoye a|on a refuse|refuse de prendre|non accepte|retourne a|dit non a',
+    'refuse|refusee|retourne au client|renvoye|renvoyee|rejete|rejetee|refuses|refusees|rejetes|renvoyes|pas accepte|pas pris|retourne a la cuisine|rejet|refus de|rejetees|renvoyees|renvoye a|on a refuse|refuse de prendre|non accepte|retourne a|dit non a|retourne|retournee|retournes|retourne un|renvoye a la cuisine|pas voulu prendre|on a pas pris|j ai pas pris|retourne au',
   screen:
     'tamise|tamisee|tamisage|crible|criblee|passe au tamis|tamises|criblage|tamisees|passe au crible|tamisage de|on a tamise|tamisage fait|criblage de|cribles',
   sample:

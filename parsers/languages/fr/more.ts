@@ -12,7 +12,7 @@ export const more: Words = {
   itis: 'il fait|il faisait|on a',
   numero: 'numero|num|nr|n°',
   between: 'entre',
-  fill: 'avec couvercle|avec le couvercle|avec son couvercle|sans couvercle|apres brassage|avant brassage|apres le brassage|avant le brassage|apres avoir brasse|oublie de noter|oublie d ecrire|oublie de marquer|j ai oublie de noter|j avais oublie de noter|oublie de mettre|oublie de dire|pas note|pour le registre|voici aujourd hui',
+  fill: 'avec couvercle|avec le couvercle|avec son couvercle|sans couvercle|apres brassage|avant brassage|apres le brassage|avant le brassage|apres avoir brasse|oublie de noter|oublie d ecrire|oublie de marquer|j ai oublie de noter|j avais oublie de noter|oublie de mettre|oublie de dire|pas note|pour le registre|voici aujourd hui|partout|d un bord a l autre|dans l ensemble|en general',
   neg: 'oublie de|j ai oublie de|j ai oublie|oublie|on a oublie de|on a oublie',
   shifted: 'deplace|deplacee|demenage|bouge|transfere|deplaces',
   gave: 'donne|on a donne|donnee',
@@ -70,6 +70,9 @@ export const more: Words = {
   spot: 'hangar|cabanon|garage|bureau|batisse|site|local|local du tambour|cour|remise|salle du tambour|entrepot|partout au site',
   // The writer among those who worked.
   'self:one': 'moi|moi meme|je',
+  // Words that announce an entry made late.
+  forgotten:
+    'oublie|j ai oublie|on a oublie|oublie hier|en retard|rattrapage|oublie de noter|oublie d ecrire|j ai oublie de noter|oublie de marquer|j avais oublie|en rattrapage|je l avais oublie|manque',
   gloss:
     'sort|sortent|sorti|sortie|presse|se tient|brille|tient|forme une boule|reste en boule|vraiment|besoin d eau|salon|hangar|cabanon|garage|bureau|cour|entree|stationnement|local|remise a outils|batisse|brun|brune|noir|noire|vert|verte',
   there: 'la|y|ca',
