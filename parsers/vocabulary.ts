@@ -32,6 +32,13 @@ export function vocabularyFor(context: ReadContext): Vocabulary {
       dropMeaning(root, name, 'material');
       addPhrase(root, name, { cls: 'source', val: source, lang: null });
     }
+  // `ek`, `dc`: the initials of a source, where they mean nothing else.
+  for (const source of context.sources) {
+    const words = plain(source).text.replaceAll('-', ' ').split(' ');
+    const initials = words.map((word) => word[0]).join('');
+    if (words.length > 1 && !root.has(initials))
+      addPhrase(root, initials, { cls: 'source', val: source, lang: null });
+  }
   const own = (cls: string, names: readonly string[]) => {
     for (const name of names) {
       const folded = plain(name).text.replaceAll('-', ' ');

@@ -360,7 +360,14 @@ export function readDayOfMonth(scan: Scan, at: number, isAfterWeekday: boolean):
     if (lead === null || day.day > 31) return null;
     const next = tokens[day.end];
     const isOpen = isHead(tokens, at) || isEnd(tokens, day.end) || isNumber(next);
-    if (!isOpen || (isWord(next) && !next.opensLine && lexicon.afterNoDay.has(next.text))) return null;
+    // `le 10 à 14h`: a time of day may stand behind what else rules a day out.
+    const timed =
+      isWord(next) &&
+      next.text === 'a' &&
+      /^\d{1,2}$/.test(tokens[day.end + 1]?.text ?? '') &&
+      tokens[day.end + 2]?.isGlued === true;
+    if (!isOpen || (isWord(next) && !next.opensLine && lexicon.afterNoDay.has(next.text) && !timed))
+      return null;
     if (next?.isGlued && next.kind === 'word') return null;
   } else {
     if (lead === null && i === at && !isAfterWeekday) return null;

@@ -1,5 +1,5 @@
 // Jobs done, and checks of the scale and the thermometer.
-import type { FieldRecord } from '#records';
+import { type FieldRecord, isTimeUnit } from '#records';
 import { bare, type Item, placesOf, type Reader, type Scope, type Slots, take } from '../reading.ts';
 import { sense, type Tok } from '../tokens.ts';
 import { amountOf } from './amounts.ts';
@@ -29,7 +29,9 @@ export const chore: Reader = {
         slots.get('testweight').length > 0,
         scope,
       );
-    if (slots.get('water').length > 0 && slots.nums.length > 0) {
+    // `D watered 5 minutes`: how long is no amount.
+    const lasted = slots.nums.every((tok) => isTimeUnit(tok.n!.unit));
+    if (slots.get('water').length > 0 && slots.nums.length > 0 && !lasted) {
       // A number that names a pile is one; with an amount, water went in.
       const named = slots.nums.filter((tok) => sense(tok, 'place?') !== undefined && tok.n!.unit === null);
       const rest = { ...slots, nums: slots.nums.filter((tok) => !named.includes(tok)) } as Slots;
@@ -58,7 +60,8 @@ export const chore: Reader = {
     }
     const washed =
       slots.get('washed').length > 0 || slots.get('chore').some((tok) => WASHES.has(sense(tok, 'chore')!));
-    if (washed ? !countsOnly(slots) : slots.nums.length + slots.get('container').length > 0) return null;
+    const figures = slots.get('water').length > 0 && lasted ? 0 : slots.nums.length;
+    if (washed ? !countsOnly(slots) : figures + slots.get('container').length > 0) return null;
     if (slots.get('water').length > 0) {
       if (chores.length > 0) return null;
       if (places.some((place) => place === 'ambient' || place === 'floor' || place === 'lift')) return null;

@@ -1,6 +1,16 @@
 import { type FieldRecord, isMassUnit, isTimeUnit, isVolumeUnit, toKg, toLitres, toMin } from '#records';
 import { drop, say } from '../plausible.ts';
-import { bare, isKnown, placesOf, type Reader, type Slots, take, tidy } from '../reading.ts';
+import {
+  bare,
+  type Item,
+  isKnown,
+  placesOf,
+  type Reader,
+  type Scope,
+  type Slots,
+  take,
+  tidy,
+} from '../reading.ts';
 import { sense, type Tok } from '../tokens.ts';
 import { strangePlace } from '../warmth.ts';
 import { isName } from '../weed.ts';
@@ -131,8 +141,12 @@ export const labResult: Reader = {
   rule: 'lab-result',
   on: ['analyte'],
   read(tokens, scope) {
+    const several = listed(tokens, scope);
+    if (several) return several;
     const slots = take(tokens, SLOTS_3, 0);
     if (!slots || scope.asked) return null;
+    // `moisture 52 %` of a pile is felt or probed, unless a laboratory says it.
+    if (slots.val('analyte') === 'moisture' && slots.get('lab').length === 0) return null;
     const analytes = slots.get('analyte').map((tok) => sense(tok, 'analyte')!);
     if (analytes.length !== 1) return null;
     const analyte = analytes[0]!;
@@ -173,6 +187,28 @@ export const labResult: Reader = {
     });
   },
 };
+
+/** `lab: C pH 6.9, moisture 52%`: the laboratory and the place hold for every figure of the list. */
+function listed(tokens: readonly Tok[], scope: Scope): Item[] | null {
+  const comma = tokens.findIndex((tok) => tok.k === 'p' && tok.s === ',');
+  const head = tokens.slice(0, Math.max(comma, 0));
+  const lab = head.filter((tok) => sense(tok, 'lab') !== undefined);
+  const place = head.filter((tok) => sense(tok, 'place') !== undefined || sense(tok, 'place?') !== undefined);
+  if (lab.length === 0 || place.length !== 1) return null;
+  const first = labResult.read(head, scope);
+  if (!first) return null;
+  const items = [...first];
+  const rest = tokens.slice(comma + 1);
+  for (let from = 0; from < rest.length; ) {
+    const next = rest.findIndex((tok, k) => k > from && tok.k === 'p' && tok.s === ',');
+    const piece = rest.slice(from, next < 0 ? rest.length : next);
+    const read = labResult.read([...lab, ...place, ...piece], scope);
+    if (!read) return null;
+    items.push(...read);
+    from = next < 0 ? rest.length : next + 1;
+  }
+  return items;
+}
 
 /** People's time: `3 people 2 hours`, `4 volunteers 3h each`, `2.5 h on site`. */
 export const hours: Reader = {

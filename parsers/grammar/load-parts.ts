@@ -55,15 +55,17 @@ export function ofWhichIn(
   const numberFirst = before.k === 'n' && after?.k !== 'n';
   const amount = numberFirst ? before : after?.k === 'n' ? after : null;
   if (!amount) return { rest: tokens, pieces: null };
-  const words = tokens
-    .slice(at + (numberFirst ? 1 : 2))
-    .filter(
-      (tok) =>
-        tok.k === 'w' &&
-        !tok.senses.some(
-          (s) => s.cls === 'article' || s.cls === 'prep' || s.cls === 'be' || s.cls === 'fill',
-        ),
-    );
+  const behind = tokens.slice(at + (numberFirst ? 1 : 2));
+  const stop = behind.findIndex((tok, k) => k > 0 && tok.k === 'p' && tok.s === ',');
+  // `…, 6 of it bread, west kitchen`: where the whole came from.
+  const whence = stop > 0 ? behind.slice(stop + 1) : [];
+  if (whence.length > 0 && !whence.some((tok) => sense(tok, 'source') !== undefined))
+    return { rest: tokens, pieces: null };
+  const words = (stop > 0 ? behind.slice(0, stop) : behind).filter(
+    (tok) =>
+      tok.k === 'w' &&
+      !tok.senses.some((s) => s.cls === 'article' || s.cls === 'prep' || s.cls === 'be' || s.cls === 'fill'),
+  );
   if (words.length < 1 || words.length > 3 || tokens.slice(at + 2).some((tok) => tok.k === 'n'))
     return { rest: tokens, pieces: null };
   const n = amount.n!;
@@ -78,7 +80,7 @@ export function ofWhichIn(
   if (!piece) return { rest: tokens, pieces: null };
   const cut = numberFirst ? at - 1 : at;
   const trailing = tokens[cut - 1];
-  return { rest: tokens.slice(0, trailing?.k === 'p' ? cut - 1 : cut), pieces: [piece] };
+  return { rest: [...tokens.slice(0, trailing?.k === 'p' ? cut - 1 : cut), ...whence], pieces: [piece] };
 }
 
 /** `56 or 65, can't read my writing`: what follows two alternatives only tells why. */

@@ -120,6 +120,7 @@ const ABOUT = [
   'all',
   'many',
   'both',
+  'turnname',
   'intent',
   'dateword',
   'be',
@@ -150,7 +151,6 @@ const ABOUT = [
   'ok',
   'gone',
   'topic',
-  'turnname',
 ];
 
 const WHOLE = new Set<string>([

@@ -50,6 +50,22 @@ export function places(tokens: readonly Tok[], context: ReadContext): Tok[] {
       out.push(tok);
       continue;
     }
+    // `bee fifty five, see sixty`: dictated letters, each with its figure.
+    const letter = sense(tok, 'letter');
+    const heard = tokens[i + 1];
+    const after = tokens[i + 2];
+    if (
+      letter !== undefined &&
+      context.piles.includes(`pile ${letter}`) &&
+      heard?.k === 'n' &&
+      heard.n!.inWords &&
+      heard.n!.value >= 20 &&
+      (i === 0 || tokens[i - 1]!.k !== 'w') &&
+      (after === undefined || after.k !== 'w' || sense(after, 'letter') !== undefined)
+    ) {
+      out.push({ ...tok, senses: [{ cls: 'place', val: `pile ${letter}`, lang: null }] });
+      continue;
+    }
     // `p2 141`
     const short = tok.s === 'p' && tokens[i + 1]?.glued && tokens[i + 1]!.k === 'n' ? tokens[i + 1]! : null;
     if (short && context.piles.includes(`pile ${short.n!.value}`)) {

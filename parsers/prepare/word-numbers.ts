@@ -31,7 +31,8 @@ export function wordNumbers(tokens: readonly Tok[]): Tok[] {
       previous?.k === 'n' &&
       // `pile 3 one forty one` dictates hundreds
       !(Number(sense(tokens[i + 1], 'numw') ?? 0) >= 10);
-    if (sense(tok, 'numw') === undefined || pronoun) {
+    // `las dos de la escuela` is both
+    if (sense(tok, 'numw') === undefined || pronoun || sense(tok, 'both') !== undefined) {
       out.push(tok);
       i++;
       continue;

@@ -82,6 +82,6 @@ export const doings: Words = {
   'down-to':
     'down to|left|remaining|only|still have|have|in stock|on hand|about|low|out of|running low|we have|got left|weve got|stock|stock of|up to|now at|level|is at|are at|at|sitting at|left of|pile of|remains|stock at',
   hourword: 'hours|hrs|hr|hour|h|man hours|person hours|work hours|volunteer hours|labour hours|labor hours',
-  work: 'worked|work|on site|labour|labor|put in|shift|volunteering|here for|working|spent|turning piles|volunteered|of work|of labour|of labor|on shift|logged|volunteer time|time|staff time|man hours|crew time|each|turning',
+  work: 'worked|work|on site|labour|labor|put in|shift|volunteering|here for|working|spent|turning piles|volunteered|of work|of labour|of labor|on shift|logged|volunteer time|time|staff time|man hours|crew time|each|turning|did|were here|was here|put in about|clocked',
   note: 'note|nb|memo|note to self|for the record|fyi note|remark|note for the log|log note|noted|write down|jot down|please note',
 };

@@ -28,6 +28,8 @@ export const more: Words = {
   'analyte:EC': 'ec|conductivity|electrical conductivity|soluble salts|salinity',
   'analyte:C:N':
     'cn|c n|cn ratio|c : n|c / n|c to n|c : n ratio|carbon to nitrogen|c n ratio|c to n ratio|carbon nitrogen ratio|c / n ratio|carbon to nitrogen ratio',
+  'analyte:moisture': 'moisture|moisture content|water content|humidity',
+  'analyte:dry matter': 'dry matter|total solids|dry solids|solids',
   'analyte:lead': 'lead',
   'analyte:cadmium': 'cadmium|cd',
   'analyte:copper': 'copper|cu',

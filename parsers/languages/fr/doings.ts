@@ -10,7 +10,7 @@ export const doings: Words = {
   uncover:
     'decouvert|decouverte|decouverts|decouvertes|enleve la couverture|retire la couverture|ote la couverture|debache|debachee|debaches|enleve couverture|couverture enlevee|couverture retiree|deballe|defait la couverture',
   empty:
-    'vide|videe|vides|videes|deverse|bascule|vide le|vidange|vidangee|vider fait|decharge|dechargee|on a vide|nettoye au complet|desempli',
+    'vide|videe|vides|videes|deverse|bascule|vide le|vidange|vidangee|vider fait|decharge|dechargee|on a vide|nettoye au complet|desempli|fini de vider|acheve de vider|vide au complet|completement vide|tout vide|vide completement|a fini de vider|termine de vider',
   discharge:
     'decharge du tambour|vidange du tambour|sorti du tambour|vide le tambour|vide tambour|tambour vide|decharge|sortie de tambour|decharge tambour|tambour decharge|tambour vide sur|vidange tambour|tambour vidange|production du tambour|dechargement du tambour|vide le drum|vide le drum|drum vide|decharge le tambour|decharge du drum|decharge drum|tambour sorti|sorti le tambour|decharge le drum|vidange du drum|vider tambour|dechargement tambour|dechargement',
   move: 'deplace|deplacee|transfere|transferee|transfert|transporte|bouge|demenage|amene|transferes|transportes|deplaces|pousse|charroye|transvide|passe|transvase|deplacement|bouge|mis',

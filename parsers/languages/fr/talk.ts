@@ -10,7 +10,7 @@ export const talk: Words = {
   'prep:to': 'a|au|aux|vers|pour|jusqu a|chez|a la',
   'prep:into': 'dans|en|dedans',
   'prep:on':
-    'sur|dessus|par dessus|au dessus de|pres du|pres de|a cote du|a cote de|autour du|autour de|proche du|proche de|derriere le|devant le|contre|sous|le long de|par dessus le|autour des|a cote des|pres des|sur le|chez|en bas de|au bas de|au pied de|au bord de|en arriere de|en avant de|a l arriere de|en haut de|en dessous de|en dessous du|par dessous|en dessous',
+    'sur|dessus|par dessus|au dessus de|pres du|pres de|a cote du|a cote de|autour du|autour de|proche du|proche de|derriere le|devant le|contre|sous|le long de|par dessus le|autour des|a cote des|pres des|sur le|chez|en bas de|au bas de|au pied de|au bord de|en arriere de|en avant de|a l arriere de|en haut de|en dessous de|en dessous du|par dessous|en dessous|au pied du|au pied des|au bord du|en haut du|sous la|sous le tas|sous les|le long du|en arriere du|en avant du|a l arriere du|devant la|derriere la|autour de la|pres de la|proche de la|proche des|a cote de la',
   'prep:off': 'hors',
   'prep:out': 'hors du|hors de|en dehors de',
   'prep:in': 'dans|en',
