@@ -215,7 +215,7 @@ export const hours: Reader = {
   rule: 'hours',
   on: ['n'],
   read(tokens, scope) {
-    const slots = take(tokens, SLOTS_4, 3);
+    const slots = take(tokens, SLOTS_4, tokens.some(isName) ? 3 : 0);
     if (!slots || scope.asked || !slots.unknown.every(isName)) return null;
     const clock = clockAsLength(slots);
     const timed = clock ?? slots.nums.filter((tok) => isTimeUnit(tok.n!.unit) && tok.n!.unit !== 'd');

@@ -12,6 +12,7 @@ export const cover: Reader = {
   rule: 'cover',
   on: ['cover', 'uncover', 'layer', 'material'],
   read(tokens, scope) {
+    if (!tokens.some(lays)) return null;
     const twice = twoCovers(tokens, scope);
     if (twice) return twice;
     // `4 inches of chips on top of A`: with its thickness a material is a cover.
@@ -113,6 +114,14 @@ function takenOff(slots: Slots): boolean {
   const layer = slots.all.findIndex((one) => sense(one.tok, 'layer') !== undefined);
   return layer >= 0 && slots.all.findIndex((one) => one.cls === 'remove') > layer;
 }
+
+/** Words without which nothing was covered: the doing, the layer, a link that says it lies on top, a thickness. */
+const lays = (tok: Tok) =>
+  tok.k === 'n'
+    ? isLengthUnit(tok.n!.unit)
+    : tok.senses.some(
+        (one) => one.cls === 'cover' || one.cls === 'uncover' || one.cls === 'layer' || one.cls === 'atop',
+      );
 
 /** `moved the tarp from A to D`: off the one, on the other. */
 function movedCover(slots: Slots, scope: Scope): Item[] | null {
