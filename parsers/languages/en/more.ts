@@ -20,7 +20,7 @@ export const more: Words = {
     'because of|on account of|it had|there was|there were|filled with|had some|with|because|full of|too much|cause|cuz|since|for|due to|was|were|had|contaminated with|reason|packed with|loaded with|all full of|all through|mixed in with|stuffed with',
   testweight:
     'weight reads|kg weight reads|test weight|check weight|weight read|known weight|calibration weight|weight shows|weight showed|weight weighs|weight says|weight came up|test block|standard weight|reference weight|test weight reads|weight comes up|weight',
-  'analyte:moisture': 'moisture|moisture content|mc|water content',
+  'analyte:moisture': 'moisture|moisture content|mc|water content|humidity',
   'analyte:pH': 'ph',
   'analyte:E. coli': 'e coli|ecoli|e. coli|e . coli',
   'analyte:Salmonella': 'salmonella',
@@ -28,7 +28,6 @@ export const more: Words = {
   'analyte:EC': 'ec|conductivity|electrical conductivity|soluble salts|salinity',
   'analyte:C:N':
     'cn|c n|cn ratio|c : n|c / n|c to n|c : n ratio|carbon to nitrogen|c n ratio|c to n ratio|carbon nitrogen ratio|c / n ratio|carbon to nitrogen ratio',
-  'analyte:moisture': 'moisture|moisture content|water content|humidity',
   'analyte:dry matter': 'dry matter|total solids|dry solids|solids',
   'analyte:lead': 'lead',
   'analyte:cadmium': 'cadmium|cd',

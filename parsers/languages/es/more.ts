@@ -33,7 +33,6 @@ export const more: Words = {
   'analyte:EC': 'conductividad|conductividad electrica|ce|salinidad|sales solubles|ec',
   'analyte:C:N':
     'cn|c n|relacion cn|relacion c n|c / n|c : n|relacion carbono nitrogeno|relacion c / n|relacion c : n|ratio c n|razon c n|razon c / n|carbono nitrogeno',
-  'analyte:moisture': 'humedad|contenido de humedad|contenido de agua',
   'analyte:dry matter': 'materia seca|solidos totales',
   'analyte:lead': 'plomo',
   'analyte:cadmium': 'cadmio',

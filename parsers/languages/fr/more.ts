@@ -33,7 +33,6 @@ export const more: Words = {
   'analyte:EC': 'ce labo|conductivite|conductivite electrique|salinite|ec|sels solubles',
   'analyte:C:N':
     'cn|c n|rapport cn|rapport c n|c / n|c : n|ratio c n|rapport c / n|ratio cn|rapport carbone azote|c sur n|ratio c / n|rapport c : n|rapport c sur n',
-  'analyte:moisture': 'humidite|teneur en eau|taux d humidite|teneur en humidite',
   'analyte:dry matter': 'matiere seche|siccite|solides totaux|matieres seches',
   'analyte:lead': 'plomb',
   'analyte:cadmium': 'cadmium',
