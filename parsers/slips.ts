@@ -1,7 +1,7 @@
 // Words one slip away from a word of the trade, where the rest makes a complete entry.
 import type { ReadContext } from './context.ts';
 import { OWN_WORD } from './grammar/stranger.ts';
-import { mendings, type Vocabulary } from './lexicon.ts';
+import { mendings, type Sense, type Vocabulary } from './lexicon.ts';
 import { places, units } from './prepare/index.ts';
 import type { Reading } from './runs.ts';
 import { sense, type Tok } from './tokens.ts';
@@ -97,7 +97,10 @@ export function mend(
     if (!left.has(k) || !mendable(tok)) return tok;
     const words = mendings(vocabulary, tok.s);
     const meant = words.flatMap((word) => vocabulary.root.get(word)?.senses ?? []);
-    const useful = meant.filter((s) => !NEVER_MENDED.has(s.cls));
+    const useful = likeliest(
+      meant.filter((s) => !NEVER_MENDED.has(s.cls)),
+      context,
+    );
     const senses = useful.length > 0 || isOrdinary(tok) ? useful : meant.filter((s) => GLUE.has(s.cls));
     const phrase = words.find((word) => vocabulary.root.get(word)?.next);
     if (senses.length === 0 && !phrase) return tok;
@@ -110,6 +113,12 @@ export function mend(
   const slips = joined.filter((tok) => tok.slip);
   // Mended words may be units and heads of places: both are looked for again.
   return { tokens: places(units(joined, context), context), slips };
+}
+
+/** Of several containers that a word may be a slip of, those that the site has. */
+function likeliest(senses: readonly Sense[], context: ReadContext): readonly Sense[] {
+  const known = senses.some((one) => one.cls === 'container' && one.val in context.containers);
+  return known ? senses.filter((one) => one.cls !== 'container' || one.val in context.containers) : senses;
 }
 
 const NEVER_MENDED = new Set([

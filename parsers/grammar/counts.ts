@@ -145,8 +145,6 @@ export const labResult: Reader = {
     if (several) return several;
     const slots = take(tokens, SLOTS_3, 0);
     if (!slots || scope.asked) return null;
-    // `moisture 52 %` of a pile is felt or probed, unless a laboratory says it.
-    if (slots.val('analyte') === 'moisture' && slots.get('lab').length === 0) return null;
     const analytes = slots.get('analyte').map((tok) => sense(tok, 'analyte')!);
     if (analytes.length !== 1) return null;
     const analyte = analytes[0]!;

@@ -1,11 +1,15 @@
 // Jobs of the list: done, taken, handed back, put off.
 import { type Reader, type Scope, type Slots, take } from '../reading.ts';
-import { sense } from '../tokens.ts';
+import { sense, type Tok } from '../tokens.ts';
 import { ask, beside } from './asking.ts';
 
 /** Words that speak of a list of jobs when a number stands behind them. */
 const PLAINLY =
   /^(?:done|claim|release|postpone|i'?ll (?:do|take)|fait|je prends|je rends|reporte|hecho|yo (?:tomo|hago)|devuelvo|aplaza)$/;
+
+/** `can't do 3 today, someone else take it` */
+const handsOver = (tokens: readonly Tok[]) =>
+  tokens.filter((tok) => tok.senses.some((one) => one.cls === 'req' && one.val === 'release')).length > 1;
 
 /** `can't do 3 today`: another day, then. */
 const isToday = (slots: Slots, scope: Scope) =>
@@ -43,7 +47,13 @@ export const jobs: Reader = {
         looks.every((look) => look !== null) &&
         (items.length === 0 || name === 'done');
       if (numbered) for (const look of looks) items.push(Number(look![1]));
-      if (name === 'release' && slots.dates.length === 1 && !numbered && isToday(slots, scope))
+      if (
+        name === 'release' &&
+        slots.dates.length === 1 &&
+        !numbered &&
+        isToday(slots, scope) &&
+        !handsOver(tokens)
+      )
         return ask({ request: 'postpone', items });
       if (broken || items.length === 0) continue;
       if (slots.get('place').some((tok) => tok.k !== 'n') || slots.get('turn').length > 0) continue;

@@ -65,7 +65,7 @@ export const more: Words = {
   seen: 'running out|running out of|coming out of|leaking out|leaking out of|dripping out|dripping out of|pooling under|saw|seen|noticed|there is|theres|there are|got|found|spotted|have|has|coming from|around|in|by|near|caught|swarm of|lots of|many|some|a few|few|everywhere|digging in|digging|got into|getting into|all over|again|came back|back|acting|wont|from|full of|heard|smelled|dead|alive|chewed|running around|nest|hole|signs of|evidence of|caught in|trapped|noise|again today|coming from under|out from under|leaking out|leaking from|seeping out|seeping from|draining out|got in|got at|run|ran|weird|strange|funny|odd|landing on|hanging around|circling|hovering|buzzing|nesting in|living in|loads|tons|lots|ton of|bunch of|at it again|under|from under|since|coming|dripping',
   // Rooms and grounds about a site: no place that the log knows.
   border: 'fence|fence line|fenceline|boundary|boundary line|property line|site boundary|perimeter',
-  spot: 'shed|barn|office|building|hut|workshop|garage|site|yard|drum room|compost room|compost shed|drum shed|compost building|whole site|shop',
+  spot: 'shed|barn|office|building|hut|workshop|garage|site|yard|drum room|compost room|compost shed|drum shed|compost building|whole site|shop|in the compost shed|in the compost room|in the compost building|compost area|compost site',
   // The writer among those who worked.
   'self:one': 'me|myself|i|and i|and me',
   // Words that announce an entry made late.
