@@ -46,6 +46,9 @@ export function languageOf(text: string): Language | null {
       for (const language of languages) score[language] += languages.length === 1 ? 2 : 1;
     }
   }
+  // Where the words leave it open, a letter or sign that one language alone writes tells.
+  if (/[¿¡ñ]/i.test(text)) score.es += 1;
+  else if (/[çœàèùêâîôû]/i.test(text)) score.fr += 1;
   const [first, second] = [...LANGUAGES].sort((a, b) => score[b] - score[a]);
   return score[first!] > score[second!] ? first! : null;
 }

@@ -1,9 +1,11 @@
 import type { FieldRecord, ParsedMessage, Request } from '#records';
+import { balanceAsked, kitchensAsked } from './balance-asks.ts';
 import { asksOfDrum, readDensity, readHolds, readMaterialFigure, typedFrom } from './by-the-bucket.ts';
 import type { ReadContext } from './context.ts';
 import { senseOf, type Vocabulary } from './lexicon.ts';
 import { namedSetting } from './named-settings.ts';
 import { type Plain, sliceOf } from './text.ts';
+import { lastWeekAsked } from './week-asks.ts';
 import { readAcceptsList, readMayGoIn, readRecipe, stockGone } from './what-goes-in.ts';
 
 /** A message that is one short thing as a whole: read before its words are looked at one by one. */
@@ -156,6 +158,8 @@ export function readShort(message: Plain, context: ReadContext, vocabulary: Voca
   if (mixed && HEADED.test(bare)) return ask({ request: 'mix', place: mixed.place });
   const recipe = readRecipe(bare, asked);
   if (recipe) return ask(recipe);
+  const balance = balanceAsked(bare, context) ?? kitchensAsked(bare) ?? lastWeekAsked(bare);
+  if (balance) return ask(balance);
   if (asked || bare.startsWith('how many days of ')) {
     const about = askedAbout(bare, message.cased.trim(), context, vocabulary);
     if (about) return ask(about);

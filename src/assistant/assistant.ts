@@ -5,7 +5,7 @@ import { sayChangedWeeks } from './changed-weeks.ts';
 import { decide } from './decide.ts';
 import type { AddMore, Draft } from './draft.ts';
 import { safetyCard, withoutMedicalDetail } from './emergency.ts';
-import { type Foreseen, writeForeseen } from './foreseen.ts';
+import { type Outlook, writeForeseen } from './foreseen.ts';
 import { languageFor, rememberSpoken } from './language.ts';
 import { momentOf } from './moment-of.ts';
 import { makePictures } from './pictures.ts';
@@ -53,7 +53,7 @@ export type Assistant = {
   /** Where a site lies, as its file or a setting says; null where neither does. */
   placeOf(site: number, now: string): Place | null;
   /** Takes a forecast in: lines by nobody, marked as such, for what is expected from the site's today on. */
-  foresee(site: number, expected: (today: string) => readonly Foreseen[], now: string): Entry[];
+  foresee(site: number, expected: (today: string) => Outlook, now: string): Entry[];
 };
 
 type Place = { latitude: number; longitude: number };
@@ -105,7 +105,7 @@ export function makeAssistant(parts: {
   function take(incoming: Incoming): Received {
     const person = personOf(incoming);
     const message = book.saveMessage(incoming, person?.id ?? null, 'done');
-    rememberSpoken(book, incoming, person);
+    rememberSpoken(book, incoming, person, book.siteById(incoming.site).site.sources);
     const { draft, committed } = startDraft(incoming, person, message);
     if (incoming.choose) press(draft);
     else if (incoming.edit !== null) readRevision(draft);
@@ -168,7 +168,7 @@ export function makeAssistant(parts: {
     const { site } = book.siteById(incoming.site);
     const settings = settingsOf(pictures.now(incoming.site), localDateOf(incoming.sentAt, site.timeZone));
     return {
-      language: languageFor(book, incoming, person, settings.languages),
+      language: languageFor(book, incoming, person, settings.languages, site.sources),
       units: settings.units,
       dayOrder: settings.dayOrder,
       timeZone: settings.timeZone,
@@ -387,7 +387,7 @@ export function makeAssistant(parts: {
             siteId: site,
             picture,
             today,
-            foreseen: expected(today),
+            outlook: expected(today),
             now,
           });
           const { entries, voided } = written;

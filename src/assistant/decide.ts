@@ -1,5 +1,5 @@
 import { sumKg } from '#core';
-import { languageOf, type ReadContext } from '#parsers';
+import { dirtFound, languageOf, type ReadContext } from '#parsers';
 import type { BookRecord, BookRecordOf, Doubt, Entry, FieldRecord, ParsedMessage } from '#records';
 import { amendByReply } from './amend.ts';
 import { askOnce } from './asking.ts';
@@ -92,10 +92,18 @@ export function writeAndSay(draft: Draft, records: readonly BookRecord[]): void 
 }
 
 function writeRecord(draft: Draft, record: FieldRecord, parsed: ParsedMessage, i: number): void {
-  draft.add(withoutMedicalDetail(record, parsed.danger), {
+  draft.add(withFound(withoutMedicalDetail(record, parsed.danger)), {
     assumed: parsed.assumed[i] ?? [],
     typed: parsed.typed[i] ?? null,
   });
+}
+
+/** What was found in a dirty or refused load is kept with it, so that its kitchen can be told. */
+function withFound(record: FieldRecord): FieldRecord {
+  const dirty = record.kind === 'weigh-in' && record.flags?.includes('contaminated');
+  if (!dirty && record.kind !== 'rejected-load') return record;
+  const found = dirtFound(record.said ?? '');
+  return found.length > 0 ? { ...record, found } : record;
 }
 
 /** The reply to an entry carries a button that takes it back. */

@@ -14,17 +14,30 @@ export function languageFor(
   incoming: Incoming,
   person: Person | null,
   siteLanguages: readonly Language[],
+  names: readonly string[] = [],
 ): Language {
   if (person?.language) return person.language;
-  const written = languageOf(incoming.text);
+  const written = languageOf(withoutNames(incoming.text, names));
   if (written) return written;
   const before = person ? book.memo<Language>(incoming.site, spokenKey(person.id)) : null;
   return before ?? incoming.sender.language ?? siteLanguages[0] ?? 'en';
 }
 
+/** `¿qué le digo a east kitchen?`: what the site calls its kitchens tells nothing of who asks. */
+function withoutNames(text: string, names: readonly string[]): string {
+  let rest = text.toLowerCase();
+  for (const name of names) rest = rest.replaceAll(name.toLowerCase(), ' ');
+  return rest;
+}
+
 /** Keeps which language somebody wrote in, for their messages that hold only figures. */
-export function rememberSpoken(book: Book, incoming: Incoming, person: Person | null): void {
-  const written = person ? languageOf(incoming.text) : null;
+export function rememberSpoken(
+  book: Book,
+  incoming: Incoming,
+  person: Person | null,
+  names: readonly string[] = [],
+): void {
+  const written = person ? languageOf(withoutNames(incoming.text, names)) : null;
   if (!person || !written) return;
   const key = spokenKey(person.id);
   if (book.memo(incoming.site, key) !== written) book.setMemo(incoming.site, key, written);

@@ -94,7 +94,9 @@ function lastReadings(picture: Picture): BookContext['lastReadings'] {
   put('exit', picture.exit);
   put(
     'ambient',
-    picture.ambient.map(({ localDate, celsius }) => ({ localDate, celsius: [celsius] })),
+    picture.ambient
+      .filter(({ standIn }) => !standIn)
+      .map(({ localDate, celsius }) => ({ localDate, celsius: [celsius] })),
   );
   return byPlace;
 }

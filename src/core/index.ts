@@ -1,6 +1,7 @@
 // Sums only: weights, mix, heat, curing, drum, duties, week, year, and the picture of a site.
 // Pure: no clock, no randomness, no files; every number has its source beside it.
 
+export { type AshBalance, ashBalance } from './ash-balance.ts';
 export { MASS_LOSS, type MassBalance, massBalance, YIELD_LITRES_PER_KG } from './balance.ts';
 export {
   addDays,

@@ -180,18 +180,67 @@ export function feedOf(streams: readonly Stream[]): FeedKg {
  * @example feedBetween(picture, '2026-06-15', '2026-06-21').measuredKg // 412.5
  */
 export function feedBetween(picture: Picture, from: string, to: string): FeedKg {
-  const amounts: Amount[] = [];
-  for (let date = from; date <= to; date = addDays(date, 1)) {
-    const day = dayOf(picture, date);
-    if (!day) continue;
-    for (const material in day.intake) {
-      if (isFeed(material)) amounts.push(...Object.values(day.intake[material]!));
+  const parts: FeedKg[] = [];
+  const after = addDays(to, 1);
+  for (let date = from; date <= to; ) {
+    const month = date.slice(0, 7);
+    const days = own(picture.months, month);
+    if (!days) {
+      date = monthAfter(month);
+      continue;
     }
+    // A whole month is summed up once for as long as nothing in it changes.
+    if (date.endsWith('-01') && monthAfter(month) <= after) {
+      parts.push(feedOfMonth(days));
+      date = monthAfter(month);
+      continue;
+    }
+    const day = own(days, date);
+    if (day) parts.push(feedOfDay(day));
+    date = addDays(date, 1);
   }
-  return {
+  return sumFeed(parts);
+}
+
+/** The first of the month after `2026-06`. */
+function monthAfter(month: string): string {
+  const next = Number(month.slice(5)) + 1;
+  return next > 12
+    ? `${String(Number(month.slice(0, 4)) + 1).padStart(4, '0')}-01-01`
+    : `${month.slice(0, 5)}${String(next).padStart(2, '0')}-01`;
+}
+
+// Days and months of a picture are never changed, only replaced: what was worked out of one stays true of it.
+const daysSummed = new WeakMap<DayTotals, FeedKg>();
+const monthsSummed = new WeakMap<Record<string, DayTotals>, FeedKg>();
+
+function feedOfMonth(days: Record<string, DayTotals>): FeedKg {
+  const known = monthsSummed.get(days);
+  if (known) return known;
+  const sum = sumFeed(Object.values(days).map(feedOfDay));
+  monthsSummed.set(days, sum);
+  return sum;
+}
+
+function feedOfDay(day: DayTotals): FeedKg {
+  const known = daysSummed.get(day);
+  if (known) return known;
+  const amounts = Object.entries(day.intake).flatMap(([material, bySource]) =>
+    isFeed(material) ? Object.values(bySource) : [],
+  );
+  const sum = {
     measuredKg: sumKg(amounts.map(({ kg }) => kg)),
     estimatedKg: sumKg(amounts.map(({ estimatedKg }) => estimatedKg)),
     pending: amounts.reduce((sum, { pending }) => sum + pending, 0),
     loads: sumKg(amounts.map(({ loads }) => loads)),
   };
+  daysSummed.set(day, sum);
+  return sum;
 }
+
+const sumFeed = (parts: readonly FeedKg[]): FeedKg => ({
+  measuredKg: sumKg(parts.map(({ measuredKg }) => measuredKg)),
+  estimatedKg: sumKg(parts.map(({ estimatedKg }) => estimatedKg)),
+  pending: parts.reduce((sum, { pending }) => sum + pending, 0),
+  loads: sumKg(parts.map(({ loads }) => loads)),
+});

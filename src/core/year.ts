@@ -30,14 +30,16 @@ export type YearSoFar = {
 const PACE_WEEKS = 16;
 const LEAST_WEEKS = 4;
 
-const isOpen = (picture: Picture, date: string): boolean =>
-  !picture.closures.some(({ from, to }) => from <= date && date <= to);
-
 /** Days from one date to another, both included, on which the site works. */
 function openDays(picture: Picture, from: string, to: string): number {
-  let days = 0;
-  for (let date = from; date <= to; date = addDays(date, 1)) if (isOpen(picture, date)) days += 1;
-  return days;
+  if (from > to) return 0;
+  const shut = new Set<string>();
+  for (const closure of picture.closures) {
+    const last = closure.to < to ? closure.to : to;
+    for (let date = closure.from > from ? closure.from : from; date <= last; date = addDays(date, 1))
+      shut.add(date);
+  }
+  return daysBetween(from, to) + 1 - shut.size;
 }
 
 const both = ({ measuredKg, estimatedKg }: FeedKg): number => measuredKg + estimatedKg;

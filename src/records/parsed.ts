@@ -39,6 +39,7 @@ export const REQUESTS = [
   'stock',
   'recipe',
   'feedback',
+  'balance',
 ] as const;
 export type RequestName = (typeof REQUESTS)[number];
 

@@ -33,6 +33,8 @@ export const WeighIn = z.object({
   source: words.nullish(),
   place: words.nullish(),
   flags: z.array(z.string()).nullish(),
+  /** What was found in a dirty load, as far as it was named. */
+  found: z.array(words).nullish(),
   ofWhich: z.array(OfWhich).nullish(),
   approximate: z.boolean().nullish(),
   ...common,
@@ -225,6 +227,8 @@ export const RejectedLoad = z.object({
   kg: amount.nullish(),
   source: words.nullish(),
   reason: words.nullish(),
+  /** What was found in a dirty load, as far as it was named. */
+  found: z.array(words).nullish(),
   ...common,
 });
 

@@ -16,6 +16,9 @@ export const Daily = z
     precipitation_mm: figures(0, 2000).optional(),
     min_celsius: figures(-95, 60).optional(),
     max_celsius: figures(-95, 60).optional(),
+    mean_celsius: figures(-95, 60).optional(),
+    /** Degrees from north, clockwise, from which the wind blows. */
+    wind_from_degrees: figures(0, 360).optional(),
     wind_kmh: figures(0, 500).optional(),
   })
   .refine(({ time, ...lists }) => {

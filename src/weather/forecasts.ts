@@ -1,5 +1,5 @@
 import type { Assistant, Book, Complain } from '#assistant';
-import { expectations } from './expect.ts';
+import { expectations, meanCelsius } from './expect.ts';
 import { Daily, fetchForecast } from './fetch.ts';
 import { addressFor, type WeatherService } from './service.ts';
 
@@ -54,7 +54,14 @@ export function forecasts(parts: {
       }
     }
     const daily = kept && age(kept) < USED_MS ? Daily.safeParse(kept.daily).data : null;
-    assistant.foresee(site, (today) => (daily ? expectations(daily, today) : []), now);
+    assistant.foresee(
+      site,
+      (today) =>
+        daily
+          ? { expected: expectations(daily, today), meanCelsius: meanCelsius(daily, today) }
+          : { expected: [], meanCelsius: null },
+      now,
+    );
   }
 
   return {

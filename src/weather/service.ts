@@ -1,5 +1,14 @@
 /** Our names for the arrays of a forecast, and for the object that holds them. */
-const FIELDS = ['daily', 'time', 'precipitation_mm', 'min_celsius', 'max_celsius', 'wind_kmh'] as const;
+const FIELDS = [
+  'daily',
+  'time',
+  'precipitation_mm',
+  'min_celsius',
+  'max_celsius',
+  'mean_celsius',
+  'wind_kmh',
+  'wind_from_degrees',
+] as const;
 export type Field = (typeof FIELDS)[number];
 
 export type WeatherService = {

@@ -58,6 +58,7 @@ const ASKED: Record<RequestName, string> = {
   stock: 'how many chips do we have left?',
   recipe: "what's our recipe?",
   feedback: 'what do I tell east kitchen?',
+  balance: 'mass balance',
   'forget-me': 'forget me',
 };
 /** What is read as such only where something was asked or listed before. */

@@ -51,6 +51,66 @@ async function valley(site: unknown = VALLEY_SITE) {
   };
 }
 
+test('the mean of the day stands in for the air, marked as such, until somebody reads it', async () => {
+  const site = await valley();
+  await site.weather.look('2026-11-24T13:00:00.000Z');
+  await site.weather.look('2026-11-24T17:00:00.000Z');
+  const air = () =>
+    [...site.book.entriesWalk(site.site)].filter(
+      ({ record }) => record.kind === 'temperature' && record.place === 'ambient',
+    );
+  expect(air().map(({ record, person, assumed }) => ({ record, person, assumed }))).toEqual([
+    {
+      record: expect.objectContaining({ celsius: [6], approximate: true }),
+      person: null,
+      assumed: ['forecast'],
+    },
+  ]);
+  const read = site.ask('B 41', { at: '2026-11-24T14:30' });
+  expect(read).toMatch(/35 °C over the air \(6 °C, forecast\)/);
+  expect(read).not.toMatch(/how warm is the air/i);
+  expect(site.ask('why', { at: '2026-11-24T14:31' })).toMatch(/air 6 °C, forecast/);
+  site.say('ambient 9', { at: '2026-11-24T14:35' });
+  expect(site.ask('B 41', { at: '2026-11-24T14:40' })).toMatch(/32 °C over the air \(9 °C\)/);
+  await site.weather.look('2026-11-25T13:00:00.000Z');
+  // A day that was read is not told by its forecast; the next one is.
+  expect(air().map(({ record }) => (record as { celsius: number[] }).celsius)).toEqual([[6], [9], [4]]);
+  expect(site.ask('today', { at: '2026-11-25T10:00' })).not.toMatch(/read the air/i);
+});
+
+test('the mean that somebody took back is not written again that day', async () => {
+  const site = await valley();
+  await site.weather.look('2026-11-24T13:00:00.000Z');
+  const air = [...site.book.entriesWalk(site.site)].find(({ record }) => record.kind === 'temperature')!;
+  site.say(`undo #${air.number}`, { at: '2026-11-24T11:00' });
+  await site.weather.look('2026-11-24T17:00:00.000Z');
+  const still = [...site.book.entriesWalk(site.site)].filter(
+    ({ record, voidedBy }) => record.kind === 'temperature' && voidedBy === null,
+  );
+  expect(still).toEqual([]);
+});
+
+test('a forecast wind has its direction, and holds a turning back only towards the wards', async () => {
+  const site = await valley({ ...VALLEY_SITE, peopleNearby: 'wards' });
+  const gale = (from: number) =>
+    json({
+      daily: { time: VALLEY.daily.time, wind_kmh: [50, 0, 0, 0], wind_from_degrees: [from, 0, 0, 0] },
+    });
+  site.say('B full', { at: '2026-11-01T09:00' });
+  site.say('set wards north-east', { at: '2026-11-23T09:00' });
+  site.answers(gale(230));
+  await site.weather.look('2026-11-24T13:00:00.000Z');
+  expect(site.ask('today', { at: '2026-11-24T10:00' })).toMatch(
+    /Later: Turn pile B \(wind from the south-west towards the wards\)/,
+  );
+  site.answers(gale(190));
+  await site.weather.look('2026-11-24T16:30:00.000Z');
+  expect(site.ask('today', { at: '2026-11-24T12:45' })).toMatch(/wind from the south towards the wards/);
+  site.answers(gale(10));
+  await site.weather.look('2026-11-24T20:00:00.000Z');
+  expect(site.ask('today', { at: '2026-11-24T16:30' })).toMatch(/\d Turn pile B/);
+});
+
 const dry = { daily: { time: VALLEY.daily.time, precipitation_mm: [0, 0, 0, 0] } };
 
 test('rain in the forecast asks for a cover; each kind and day stands once, by nobody', async () => {

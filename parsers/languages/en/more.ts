@@ -21,6 +21,7 @@ export const more: Words = {
   testweight:
     'weight reads|kg weight reads|test weight|check weight|weight read|known weight|calibration weight|weight shows|weight showed|weight weighs|weight says|weight came up|test block|standard weight|reference weight|test weight reads|weight comes up|weight',
   'analyte:moisture': 'moisture|moisture content|mc|water content|humidity',
+  'analyte:ash': 'ash|ash content|ashes',
   'analyte:pH': 'ph',
   'analyte:E. coli': 'e coli|ecoli|e. coli|e . coli',
   'analyte:Salmonella': 'salmonella',

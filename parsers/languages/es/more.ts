@@ -26,6 +26,7 @@ export const more: Words = {
   testweight:
     'pesa de|peso de prueba|pesa patron|pesa de prueba|peso patron|pesa de calibracion|peso de referencia|peso de|pesa|pesa de referencia|peso conocido|pesa conocida|peso de calibracion',
   'analyte:moisture': 'humedad|contenido de humedad|contenido de agua',
+  'analyte:ash': 'cenizas|ceniza',
   'analyte:pH': 'ph',
   'analyte:E. coli': 'e coli|ecoli|e. coli|e . coli',
   'analyte:Salmonella': 'salmonela|salmonella|salmonelas',

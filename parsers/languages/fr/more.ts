@@ -26,6 +26,7 @@ export const more: Words = {
   testweight:
     'poids de|poids etalon|poids test|masse etalon|poids temoin|poids de reference|poids de test|poids|poids indique|etalon|poids de controle|kg indique|poids etalon de|pesee de controle|poids controle|masse de controle|controle de pesee|poids etalon indique|poids de calibration|masse etalon de|pese etalon|le poids etalon',
   'analyte:moisture': 'humidite|teneur en eau|taux d humidite|teneur en humidite',
+  'analyte:ash': 'cendres|cendre|taux de cendres',
   'analyte:pH': 'ph',
   'analyte:E. coli': 'e coli|ecoli|e. coli|e . coli|escherichia coli',
   'analyte:Salmonella': 'salmonelle|salmonelles|salmonella',

@@ -21,6 +21,11 @@ import { symptomLines } from './symptoms.ts';
 export const airNow = (picture: Picture, today: string): number | null =>
   ambientMean(picture.ambient, today)?.celsius ?? null;
 
+/** `yes` where a forecast stands in for the air on one of those days or more. */
+export const airStandIn = (picture: Picture, today: string): { text: string } => ({
+  text: (ambientMean(picture.ambient, today)?.standInDays ?? 0) > 0 ? 'yes' : 'no',
+});
+
 /** What the readings just logged mean. `fire` opens the reply; `wrong` asks, or names the likely cause. */
 export function heatMatters(
   draft: Draft,
@@ -131,6 +136,7 @@ function riseLine(draft: Draft, place: string, hottest: number, shadowed: boolea
     place: { place },
     rise: { rise },
     ambient: { celsius: air },
+    standIn: airStandIn(draft.picture(), draft.today),
   });
 }
 

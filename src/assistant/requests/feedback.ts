@@ -26,7 +26,7 @@ function lineOf({ source, loads, dirty, rejected, found }: SourceFeedback): Line
     source: { source },
     loads: { count: loads + rejected },
     dirty: { count: dirty + rejected },
-    found: { text: found[0]?.what ?? '' },
+    found: { term: found[0]?.what ?? '', of: 'dirt' },
     hasFound: { text: found.length > 0 ? 'yes' : 'no' },
   };
   return dirty + rejected === 0 ? say('feedback-clean', args) : say('feedback-dirty', args);

@@ -6,6 +6,7 @@ import { say } from '../say.ts';
 import { undo, undoLast } from '../undo.ts';
 import { accepts } from './accepts.ts';
 import { answer } from './answer.ts';
+import { balance } from './balance.ts';
 import { closed } from './closed.ts';
 import { diagnose } from './diagnose.ts';
 import { duties } from './duties.ts';
@@ -65,6 +66,7 @@ const ANSWERS: Record<RequestName, Answer> = {
   room,
   trace,
   feedback,
+  balance,
   diagnose,
   stock,
   recipe,

@@ -3,7 +3,7 @@ import { asksWhatAils } from '#parsers';
 import type { Request } from '#records';
 import type { Draft } from '../draft.ts';
 import { holdWhy } from '../matters/gate.ts';
-import { airNow } from '../matters/heat.ts';
+import { airNow, airStandIn } from '../matters/heat.ts';
 import { bandOf, bandSay, type Judged, judge } from '../matters/judging.ts';
 import { proofLine, vectorsSay } from '../matters/proof-lines.ts';
 import { ailmentLines } from '../matters/symptoms.ts';
@@ -64,7 +64,13 @@ function pileLine(draft: Draft, place: string, batch: Batch, stage: Say | null =
       }),
     );
     const air = airNow(draft.picture(), draft.today);
-    if (air !== null) parts.push(say('pile-rise', { rise: { rise: hottestOf(last) - air } }));
+    if (air !== null)
+      parts.push(
+        say('pile-rise', {
+          rise: { rise: hottestOf(last) - air },
+          standIn: airStandIn(draft.picture(), draft.today),
+        }),
+      );
   } else parts.push(say('pile-no-reading'));
   if (batch.turns.length > 0) parts.push(say('pile-turns', { count: { count: batch.turns.length } }));
   if (batch.hold) parts.push(say('pile-held', { why: holdWhy(batch.hold.why) }));

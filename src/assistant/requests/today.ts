@@ -99,8 +99,8 @@ function laterLines(heldBack: readonly Duty[]): Line[] {
         say: say(`later-${duty.heldBack!.code}`, {
           date: { text: '' },
           reason: { text: '' },
-          ...duty.heldBack!.args,
           from: { text: '' },
+          ...duty.heldBack!.args,
           hasFrom: { text: hasFrom(duty.heldBack!.args?.from) ? 'yes' : 'no' },
           hasReason: { text: hasText(duty.heldBack!.args?.reason) ? 'yes' : 'no' },
         }),

@@ -16,6 +16,7 @@ import { weekDrawing } from '../pictures-of/week.ts';
 import { yearDrawing } from '../pictures-of/year.ts';
 import type { Book } from '../ports.ts';
 import { type Line, type Say, say } from '../say.ts';
+import { ashLines, massLines, yieldLines } from './balance.ts';
 
 type When = { at: string; localDate: string };
 
@@ -66,7 +67,9 @@ function feedLines(report: WeekReport): Line[] {
   const first: Say[] = [say('week-feed', { kg: { kg: feed.measuredKg }, loads: { count: feed.loads } })];
   if (feed.estimatedKg > 0) first.push(say('week-estimated', { kg: { kg: feed.estimatedKg } }));
   if (feed.pending > 0) first.push(say('week-pending', { count: { count: feed.pending } }));
-  lines.push(feed.loads === 0 ? say('week-no-feed') : first);
+  lines.push(
+    feed.loads === 0 ? say('week-no-feed', { over: { text: report.complete ? 'yes' : 'no' } }) : first,
+  );
   if (report.withoutSpecial) {
     for (const { material, kg, estimatedKg } of report.special) {
       lines.push(
@@ -230,11 +233,12 @@ function doneLines(report: WeekReport): Line[] {
 /** `year`: what is in, against the target, and what it is likely to come to. */
 export function year(draft: Draft): void {
   const report = yearSoFar(draft.picture(), draft.today);
-  draft.lines.push(...yearLines(report));
+  draft.lines.push(...yearLines(report), ...yieldLines(draft));
   draft.drawing ??= () => yearDrawing(draft.picture(), draft.manner);
   if (report.forecastKg) {
     draft.why.push(say('why-year', { weeks: { count: report.weeksUsed } }));
   }
+  draft.why.push(...massLines(draft), ...ashLines(draft));
 }
 
 function yearLines(report: YearSoFar): Line[] {
@@ -260,15 +264,13 @@ function yearLines(report: YearSoFar): Line[] {
     lines.push(say('year-needed', { kg: { kg: report.neededPerWeekKg, digits: 0 } }));
   }
   for (const cap of report.caps) {
-    if (cap.over) {
-      lines.push(
-        say('year-cap', {
-          per: { term: cap.per, of: 'per' },
-          kg: { kg: cap.kg },
-          cap: { kg: cap.capKg },
-        }),
-      );
-    }
+    lines.push(
+      say(cap.over ? 'year-cap' : 'year-cap-within', {
+        per: { term: cap.per, of: 'per' },
+        kg: { kg: cap.kg },
+        cap: { kg: cap.capKg },
+      }),
+    );
   }
   return lines;
 }

@@ -1,11 +1,12 @@
 import type { HeatAssumption, HeatWhy, Sanitising } from '#core';
 import type { Draft } from '../draft.ts';
+import { airStandIn } from '../matters/heat.ts';
 import type { Judged } from '../matters/judging.ts';
 import { argOf, reasonSay, vectorsSay } from '../matters/proof-lines.ts';
 import { type Arg, type Line, say } from '../say.ts';
 
 /** How the answer about a pile came about: figures, rule with its citation, what was assumed. */
-export function whyPile(_draft: Draft, place: string, { proof, vectors, ready, forecast }: Judged): Line[] {
+export function whyPile(draft: Draft, place: string, { proof, vectors, ready, forecast }: Judged): Line[] {
   const lines: Line[] = [];
   if (proof) lines.push(...whyProof(place, proof));
   if (vectors) lines.push(vectorsSay(vectors), sourceLine(vectors.proof.why.source));
@@ -17,6 +18,7 @@ export function whyPile(_draft: Draft, place: string, { proof, vectors, ready, f
         stage: { term: stage.stage, of: 'stage' },
         hottest: { celsius: stage.hottestC },
         air: stage.ambientC === null ? { text: '—' } : { celsius: stage.ambientC },
+        standIn: airStandIn(draft.picture(), draft.today),
       }),
       sourceLine(stage.why.source),
     );

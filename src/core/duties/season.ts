@@ -99,11 +99,17 @@ export const permits: DutyRule = {
             args: {
               what: { term: name[1]!, of: 'permit' },
               name: { text: name[2]! },
-              date: { date: addDays(ends, 365) },
+              date: { text: sameDayNextYear(ends) },
             },
           },
           canWait: true,
         },
       ];
     }),
+};
+
+/** The day a year later, so that the message that renews it can be sent as it stands. */
+const sameDayNextYear = (date: string): string => {
+  const next = `${Number(date.slice(0, 4)) + 1}${date.slice(4)}`;
+  return next.endsWith('-02-29') ? `${next.slice(0, 8)}28` : next;
 };

@@ -36,7 +36,8 @@ export function noTurning(context: DutyContext): Coded<'frozen' | 'windy'> | nul
   if (air && air.celsius < 0) return { code: 'frozen', args: { celsius: { celsius: air.celsius } } };
   const frost = expected(context, ['frost'], 0) ?? seen(context, 'frost');
   // A warmer reading of the day is better than a forecast of the night.
-  if (frost && !(air && air.celsius > 2)) return { code: 'frozen', args: { date: { date: frost.for } } };
+  if (frost && !(air && !air.standIn && air.celsius > 2))
+    return { code: 'frozen', args: { date: { date: frost.for } } };
   const freezing = picture.problems.find(({ topic }) => topic === 'freezing');
   if (freezing) return { code: 'frozen', args: { entry: { entry: freezing.entry } } };
   return windy(context);

@@ -52,20 +52,18 @@ const KEPT_DAYS = { days: 400, gone: 60, weather: 30, ended: 60, notes: 60, clos
 
 function pruned(picture: Picture, today: string): Picture {
   const since = (days: number) => addDays(today, -days);
-  const young =
-    (days: number) =>
-    <T extends { localDate: string }>(list: T[]): T[] =>
-      list.some((each) => each.localDate < since(days))
-        ? list.filter((each) => each.localDate >= since(days))
-        : list;
-  const oldestDay = since(KEPT_DAYS.days);
+  const young = (days: number) => {
+    const oldest = since(days);
+    return <T extends { localDate: string }>(list: T[]): T[] =>
+      list.some((each) => each.localDate < oldest) ? list.filter((each) => each.localDate >= oldest) : list;
+  };
+  const [oldestDay, oldestGone] = [since(KEPT_DAYS.days), since(KEPT_DAYS.gone)];
+  const [oldestEnded, oldestClosure] = [since(KEPT_DAYS.ended), since(KEPT_DAYS.closures)];
+  const oldestNote = since(KEPT_DAYS.notes);
   return {
     ...picture,
     months: youngDays(picture.months, oldestDay),
-    batches: keepIf(
-      picture.batches,
-      ({ goneAt }) => goneAt === null || goneAt.localDate >= since(KEPT_DAYS.gone),
-    ),
+    batches: keepIf(picture.batches, ({ goneAt }) => goneAt === null || goneAt.localDate >= oldestGone),
     ceased: keepIf(picture.ceased, ({ on }) => on >= oldestDay),
     drums: Object.fromEntries(
       Object.entries(picture.drums).map(([name, each]) => [
@@ -78,9 +76,9 @@ function pruned(picture: Picture, today: string): Picture {
     mixLoads: young(MIX_DAYS)(picture.mixLoads),
     weather: young(KEPT_DAYS.weather)(picture.weather),
     pending: young(KEPT_DAYS.days)(picture.pending),
-    ended: picture.ended.filter(({ ended }) => ended.localDate >= since(KEPT_DAYS.ended)),
-    closures: picture.closures.filter(({ to }) => to >= since(KEPT_DAYS.closures)),
-    dutyNotes: keepIf(picture.dutyNotes, (note) => (note.until ?? note.localDate) >= since(KEPT_DAYS.notes)),
+    ended: picture.ended.filter(({ ended }) => ended.localDate >= oldestEnded),
+    closures: picture.closures.filter(({ to }) => to >= oldestClosure),
+    dutyNotes: keepIf(picture.dutyNotes, (note) => (note.until ?? note.localDate) >= oldestNote),
     lastFromSource: keepIf(picture.lastFromSource, (date) => date >= oldestDay),
   };
 }

@@ -17,13 +17,18 @@ const readingOf = (record: RecordOf<'temperature'>, now: Moment): PileReading =>
 });
 
 export const heat: Reducers<'temperature' | 'moisture' | 'turning' | 'cover'> = {
-  temperature: (picture, record, now) => {
+  temperature: (picture, record, now, entry) => {
+    // The mean of a day by a forecast is nobody's reading.
+    const standIn = entry.assumed.includes('forecast');
     const reading = readingOf(record, now);
-    const counted = onDay(picture, now.localDate, (day) => ({ readings: day.readings + 1 }));
+    const counted = standIn
+      ? picture
+      : onDay(picture, now.localDate, (day) => ({ readings: day.readings + 1 }));
     const kind = placeKind(picture, record.place);
     if (kind === 'ambient') {
       const celsius = record.celsius.reduce((sum, each) => sum + each, 0) / record.celsius.length;
-      return { ...counted, ambient: appended(counted.ambient, { ...now, celsius }, AIR_DAYS) };
+      const air = { ...now, celsius, ...(standIn ? { standIn } : {}) };
+      return { ...counted, ambient: appended(counted.ambient, air, AIR_DAYS) };
     }
     if (kind === 'exit') return { ...counted, exit: appended(counted.exit, reading, AIR_DAYS) };
     if (kind === 'drum') {

@@ -35,7 +35,7 @@ export const intake: Reducers<'weigh-in' | 'rejected-load' | 'delivery' | 'level
     onDay(picture, now.localDate, (day) => ({
       rejected: plus(day.rejected, record.source ?? '', record.count ?? 1),
       rejectedKg: sumKg([day.rejectedKg, record.kg ?? 0]),
-      ...(record.reason ? { dirt: withDirt(day.dirt, record.source ?? '', [record.reason]) } : {}),
+      dirt: withDirt(day.dirt, record.source ?? '', record.found ?? (record.reason ? [record.reason] : [])),
     })),
 
   delivery: (picture, record, now) => {
@@ -96,7 +96,7 @@ function countLoad(picture: Picture, record: WeighIn, now: Moment, weight: LoadW
     ...(record.flags?.includes('contaminated')
       ? {
           contaminated: plus(day.contaminated, source, record.count),
-          dirt: withDirt(day.dirt, source, record.ofWhich?.map(({ what }) => what) ?? []),
+          dirt: withDirt(day.dirt, source, dirtOf(record)),
         }
       : {}),
     ...(record.ofWhich?.length
@@ -104,6 +104,11 @@ function countLoad(picture: Picture, record: WeighIn, now: Moment, weight: LoadW
       : {}),
   }));
 }
+
+/** Each thing once, whether it was weighed out of the load or only named. */
+const dirtOf = (record: WeighIn): string[] => [
+  ...new Set([...(record.ofWhich?.map(({ what }) => what) ?? []), ...(record.found ?? [])]),
+];
 
 function withDirt(dirt: DayTotals['dirt'], source: string, found: readonly string[]): DayTotals['dirt'] {
   if (found.length === 0) return dirt;

@@ -184,7 +184,8 @@ export type Picture = {
   places: Record<string, string>;
   ceased: Record<string, { successor: string | null; on: string }>;
   drums: Record<string, DrumPicture>;
-  ambient: (Moment & { celsius: number })[];
+  /** `standIn`: the mean of the day by a forecast, read by nobody. */
+  ambient: (Moment & { celsius: number; standIn?: boolean })[];
   exit: PileReading[];
   problems: OpenProblem[];
   /** Problems that ended in the last 60 days, oldest first. */

@@ -448,7 +448,7 @@ what-was-number = { $text }: what was that? Nothing stored.
 kept-unread = Your message is kept, but something went wrong on our side. It will be looked at.
 
 ## Asking for what is missing
-ask-tare = What does an empty { $container } weigh? Send just the number, or "empty { $container } 15.5".
+ask-tare = What does an empty { $container } weigh? Send just the number, or "empty { $container } 16".
 ask-safety =
     For an emergency, please set once what is not known here yet:
     set emergency number … · set address … · set first aider …{ $hasDrum ->
@@ -612,13 +612,27 @@ help-ask = Ask: today · week · year · piles · how is B? · 3 carts coming, h
 help-mend = Mend: undo · sorry 56.2 not 58.2 · that was C not B · or answer the message
 help-set = Set up: empty cart 16.2 · set target 60 t · settings · french please
 help-danger = Somebody hurt, smoke, a needle: just say so. First call your emergency number.
-new-1 = { $site }: welcome. Eight lines to start safely.
-new-2 = Gloves on, wash hands after; no food on the pad. Follow the site's own procedures first.
-new-3 = Piles are hot inside: steam and 60 °C and more. Stand upwind when turning.
-new-3-drum = Never reach or climb into the drum. Stop pressed and power locked off before anybody opens it.
-new-4 = Dusty, dry stuff: a fitted respirator, and damp it first.
-new-5 = Weigh each cart, empty weight is taken off for you: cart 61.5
-new-6 = Add chips as the reply says, then squeeze: a drop or two is right.
+new-1 = { $site }: welcome. Eight lines to start safely; the site's own procedures come first.
+new-2-call = Emergency: { $number }{ $hasAddress ->
+    [yes] , we are at { $address }
+   *[no] {""}
+  }
+new-2-no-call = Emergency: no number is set here yet, ask before you start
+new-2-aid = first aid: { $who }
+new-3 = Piles are hot inside: steam and 60 °C and more. Open them slowly, stand upwind, never climb on a slope.
+new-3-drum = Never reach or climb into the drum. Stop pressed and power locked off{ $hasIsolator ->
+    [yes] {" "}({ $isolator })
+   *[no] {""}
+  } before anybody opens it.
+new-4 = Gloves on, wash hands after, no food here. Dusty, dry stuff: damp it, and a fitted respirator
+new-4-near = { $near } are near{ $hasPoint ->
+    [yes] {" "}(to the { $point })
+   *[no] {""}
+  }: no turning when the wind blows that way
+new-5 = Weigh each { $container } full; its { $tare } empty are taken off for you: "{ $container } { $gross }"
+new-5-no-tare = Weigh each { $container } full; tell its empty weight once: "empty { $container } 16"
+new-6 = Add chips as the reply says, then squeeze a handful: a drop or two is right.
+new-6-recipe = { $chips } of chips to { $food } of food here, then squeeze a handful: a drop or two is right.
 new-7 = Needle or sharp: do not reach in. Lid shut, set aside, say so here.
 new-8 = Not sure? Ask "today" for what needs doing, "help" for how to say it.
 
@@ -718,8 +732,14 @@ band-do-not-open = { CAP($place) } { $celsius }: DO NOT OPEN OR TURN IT. People 
 band-act-at-once = { CAP($place) } { $celsius }: DO NOT OPEN OR TURN IT. People back, call the fire service now. Do not half wet it.
 band-smoke = { CAP($place) } smokes (#{ $entry }): DO NOT OPEN OR TURN IT. People back, fan off only if safe, call the fire service. Do not half wet it.
 band-smoke-somewhere = Smoke was seen (#{ $entry }), nobody said where: DO NOT OPEN OR TURN. People back, fan off only if safe, call the fire service. Do not half wet it.
-heat-rise = { CAP($place) }: { $rise } over the air ({ $ambient }).
-heat-near-ambient = { CAP($place) }: { $rise } over the air ({ $ambient }), near ambient.
+heat-rise = { CAP($place) }: { $rise } over the air ({ $ambient }{ $standIn ->
+    [yes] {", forecast"}
+   *[no] {""}
+  }).
+heat-near-ambient = { CAP($place) }: { $rise } over the air ({ $ambient }{ $standIn ->
+    [yes] {", forecast"}
+   *[no] {""}
+  }), near ambient.
 heat-just-turned = { CAP($place) } { $celsius }: turned within a day, so a low says nothing yet. Read it again tomorrow.
 proof-met = { CAP($place) }: { $counted } of { $needed } { $unit } hot. Time and temperature met on these readings; your regulator decides.
 proof-not-yet = { CAP($place) }: { $counted } of { $needed } { $unit } hot. Next reading by { $date }, or it counts no further.
@@ -786,7 +806,10 @@ why-counted = { $has ->
    *[no] Nothing counts yet.
   }
 why-reason = Because: { $reason }.
-why-stage = { CAP($place) }: hottest { $hottest }, air { $air } (mean of the last days): { $stage }.
+why-stage = { CAP($place) }: hottest { $hottest }, air { $air }{ $standIn ->
+    [yes] {", forecast"}
+   *[no] {""}
+  } (mean of the last days): { $stage }.
 why-forecast = Forecast: the rise over the air since the last turn falls like e to the minus t; { $readings } days of readings, 4 in 5 interval.
 why-symptom = From the book
 why-stock = Use: about { $kg } a day over the last two weeks, days without use counted.
@@ -1107,7 +1130,10 @@ place-unknown = { CAP($place) } is not known here.
 pile-became = { CAP($place) } is { $successor } now.
 pile-state = { CAP($place) }, { $state }
 pile-last = { $values } ({ $date })
-pile-rise = { $rise } over the air
+pile-rise = { $rise } over the air{ $standIn ->
+    [yes] {" (forecast)"}
+   *[no] {""}
+  }
 pile-no-reading = no reading yet
 pile-turns = { $count ->
     [one] turned once
@@ -1206,7 +1232,10 @@ why-filling = { $pct } full
 why-stayed = oldest load { $days } days in
 why-used-more-than-known = more was used than the book knows of
 why-days-left = about { $days } days left
-why-none-open = none of the { $count } piles takes fresh material
+why-none-open = { $count ->
+    [one] the only pile takes no fresh material
+   *[other] none of the { $count } piles takes fresh material
+  }
 why-nearly-full = { $place }, the last open one, is { $pct } full
 why-near-cap = { $kg } of { $cap } in, till { $date }
 why-over-cap = { $kg } in, over { $cap }, till { $date }; turn loads away
@@ -1351,7 +1380,10 @@ week-feed = In: { $kg } net ({ $loads ->
     [one] 1 load
    *[other] { $loads } loads
   })
-week-no-feed = In: nothing weighed yet
+week-no-feed = In: nothing weighed{ $over ->
+    [yes] {""}
+   *[no] {" yet"}
+  }
 week-estimated = plus about { $kg } estimated
 week-pending = { $count ->
     [one] 1 net pending
@@ -1417,9 +1449,38 @@ year-target = { $pct } of { $tonnes }
 year-no-target = no target set
 year-forecast = Likely { $low } to { $high } by the year's end: { $pace }.
 year-needed = To reach it: about { $kg } a week from now on.
+year-cap-within = Limit for a { $per }: { $kg } of { $cap } in.
 year-cap = Over the limit for a { $per }: { $kg } of { $cap }.
 why-year = Pace: what is in, plus the mean of the last { $weeks } whole weeks for the days left; the span holds 4 times in 5 (prediction interval, t distribution).
 
+yield-litres = Compost out: { $litres } for each { $per } of food in (large sites { $low } to { $high })
+yield-kg = { $kg } for each { $per } of food in
+balance-nothing = Nothing came in since { $from }: no balance.
+balance-in = In since { $from }: { $kg } (food { $feed }, chips and the like { $chips }{ $hasWater ->
+    [yes] , water { $water }
+   *[no] {""}
+  }){ $hasEstimated ->
+    [yes] , of it { $estimated } estimated
+   *[no] {""}
+  }
+balance-out = Out, weighed: compost { $kg }, residue and other { $residue }{ $hasLitres ->
+    [yes] . Not weighed, so not in it: { $litres } of compost
+   *[no] {""}
+  }
+balance-lost = Off as gas and steam, by the published range: { $low } to { $high }
+balance-left = In the piles or not explained: { $low } to { $high }
+balance-too-much = { $kg } more came out than can be: a weight is wrong, or something that came in is not in the book.
+balance-ash = { CAP($place) } by its ash ({ $first } → { $last }, #{ $entry }; start from { $from }): { $dry } of the dry mass lost{ $hasRange ->
+    [yes] {" "}({ $range })
+   *[no] {""}
+  }, { $organic } of the organic matter
+balance-ash-suspect = { CAP($place) }: ash { $last } (#{ $entry }) is less than at the start ({ $first }, from { $from }). Soil in the first sample, or another pile's result? Nothing can be said of its loss.
+balance-no-ash = No ash balance: it needs a laboratory's ash or organic matter ("C lab ash 35 %") and what went in.
+ash-from-result = an earlier result
+ash-from-intake = what came in, typical values
+why-balance = Mass in less mass out; { $low } to { $high } of it goes off as gas and steam. What then is left is said, not made to fit.
+why-ash = Ash stays while the rest goes: loss = 1 − ash at the start ÷ ash at the end.
+analyte-ash = ash
 ## The page
 page-title = Compost log
 page-volunteer = volunteer
@@ -1465,6 +1526,17 @@ page-unknown = Please scan the code by the scale again, or ask a coordinator for
 page-no-link = To write here you need the site's link: scan the code by the scale.
 page-file = File: { $name }
 page-script = This page needs JavaScript.
+dirt-gloves = gloves
+dirt-cutlery = cutlery
+dirt-glass = glass
+dirt-metal = metal
+dirt-plastic = plastic
+dirt-bags = bags
+dirt-foam = foam
+dirt-cups = cups
+dirt-cardboard = cardboard
+dirt-napkins = napkins
+dirt-stones = stones
 feedback-nothing = Nothing in the last 30 days{ $has ->
     [yes] {" "}from { $source }
    *[no] {""}

@@ -612,13 +612,27 @@ help-ask = Pregunte: qué hay que hacer · semana · año · estado de las pilas
 help-mend = Corrija: deshacer · perdón 56 no 58 · era C no B · o conteste el mensaje
 help-set = Ajuste: carrito vacío 16 · pon meta 60 t · ajustes · english please
 help-danger = Herido, humo, aguja: solo dígalo. Primero llame a su número de emergencia.
-new-1 = { $site }: bienvenido. Ocho líneas para empezar seguro.
-new-2 = Guantes, y manos limpias después; no se come en el patio. Primero los procedimientos del sitio.
-new-3 = Por dentro una pila está caliente: vapor, 60 °C y más. Al voltear, viento a la espalda.
-new-3-drum = Nunca la mano ni el cuerpo en el tambor. Paro apretado y corriente con candado antes de abrir.
-new-4 = Seco y polvoso: mascarilla ajustada, y se moja antes.
-new-5 = Pese cada carrito, la tara se quita sola: carrito 61
-new-6 = Eche las astillas que diga la respuesta y apriete: una o dos gotas está bien.
+new-1 = { $site }: bienvenida. Ocho líneas para empezar con seguridad; primero las normas del sitio.
+new-2-call = Emergencia: { $number }{ $hasAddress ->
+    [yes] , estamos en { $address }
+   *[no] {""}
+  }
+new-2-no-call = Emergencia: aquí no hay número puesto, pregunte antes de empezar
+new-2-aid = primeros auxilios: { $who }
+new-3 = Las pilas están calientes por dentro: vapor y 60 °C o más. Ábralas despacio, de espaldas al viento, nunca suba a una ladera.
+new-3-drum = Nunca meta el brazo ni el cuerpo en el tambor. Paro pulsado y corriente bloqueada{ $hasIsolator ->
+    [yes] {" "}({ $isolator })
+   *[no] {""}
+  } antes de que nadie lo abra.
+new-4 = Guantes, manos lavadas después, nada de comer aquí. Material seco y polvoriento: mójelo, y mascarilla ajustada
+new-4-near = { $near } cerca{ $hasPoint ->
+    [yes] {" "}(al { $point })
+   *[no] {""}
+  }: no se voltea cuando el viento va hacia allí
+new-5 = Pese cada { $container } lleno; sus { $tare } en vacío se restan solos: "{ $container } { $gross }"
+new-5-no-tare = Pese cada { $container } lleno; diga una vez su tara: "{ $container } vacío 16"
+new-6 = Añada las astillas que diga la respuesta y apriete un puñado: una gota o dos está bien.
+new-6-recipe = Aquí { $chips } de astillas por { $food } de comida, y apriete un puñado: una gota o dos está bien.
 new-7 = Aguja o punzante: no meta la mano. Tapa cerrada, aparte, y dígalo aquí.
 new-8 = ¿Duda? "qué hay que hacer" da las tareas, "ayuda" dice cómo.
 
@@ -718,8 +732,14 @@ band-do-not-open = { CAP($place) } { $celsius }: NO LA ABRAN NI LA VOLTEEN. Gent
 band-act-at-once = { CAP($place) } { $celsius }: NO LA ABRAN NI LA VOLTEEN. Gente atrás, llamen a los bomberos ya. No la mojen a medias.
 band-smoke = { CAP($place) } humea (#{ $entry }): NO LA ABRAN NI LA VOLTEEN. Gente atrás, ventilador apagado solo si es seguro, llamen a los bomberos. No la mojen a medias.
 band-smoke-somewhere = Se vio humo (#{ $entry }), sin saber dónde: NO ABRAN NI VOLTEEN. Gente atrás, ventilador apagado solo si es seguro, llamen a los bomberos. No mojen a medias.
-heat-rise = { CAP($place) }: { $rise } sobre el aire ({ $ambient }).
-heat-near-ambient = { CAP($place) }: { $rise } sobre el aire ({ $ambient }), casi al ambiente.
+heat-rise = { CAP($place) }: { $rise } sobre el aire ({ $ambient }{ $standIn ->
+    [yes] {", pronóstico"}
+   *[no] {""}
+  }).
+heat-near-ambient = { CAP($place) }: { $rise } sobre el aire ({ $ambient }{ $standIn ->
+    [yes] {", pronóstico"}
+   *[no] {""}
+  }), casi al ambiente.
 heat-just-turned = { CAP($place) } { $celsius }: volteada hace menos de un día; una lectura baja aún no dice nada. Mida mañana.
 proof-met = { CAP($place) }: { $counted } de { $needed } { $unit } caliente. Tiempo y temperatura cumplidos con estas lecturas; su autoridad decide.
 proof-not-yet = { CAP($place) }: { $counted } de { $needed } { $unit } en calor. Próxima lectura a más tardar { $date }, o deja de contar.
@@ -766,7 +786,10 @@ why-counted = { $has ->
    *[no] Aún no cuenta nada.
   }
 why-reason = Porque: { $reason }.
-why-stage = { CAP($place) }: lo más caliente { $hottest }, aire { $air } (media de los últimos días): { $stage }.
+why-stage = { CAP($place) }: lo más caliente { $hottest }, aire { $air }{ $standIn ->
+    [yes] {", pronóstico"}
+   *[no] {""}
+  } (media de los últimos días): { $stage }.
 why-forecast = Pronóstico: la diferencia con el aire desde el último volteo baja como exponencial; { $readings } días de lecturas, intervalo 4 de 5.
 why-symptom = Según el libro
 why-stock = Uso: unos { $kg } al día en dos semanas, contando días sin uso.
@@ -1107,7 +1130,10 @@ place-unknown = { CAP($place) }: no se conoce aquí.
 pile-became = { CAP($place) } ahora es { $successor }.
 pile-state = { CAP($place) }, { $state }
 pile-last = { $values } ({ $date })
-pile-rise = { $rise } sobre el aire
+pile-rise = { $rise } sobre el aire{ $standIn ->
+    [yes] {" (pronóstico)"}
+   *[no] {""}
+  }
 pile-no-reading = sin lectura todavía
 pile-turns = { $count ->
     [one] volteada 1 vez
@@ -1206,7 +1232,10 @@ why-filling = lleno al { $pct }
 why-stayed = la carga más vieja lleva { $days } días
 why-used-more-than-known = se usó más de lo que sabe la bitácora
 why-days-left = quedan unos { $days } días
-why-none-open = ninguna de las { $count } pilas recibe material fresco
+why-none-open = { $count ->
+    [one] la única pila no recibe material fresco
+   *[other] ninguna de las { $count } pilas recibe material fresco
+  }
 why-nearly-full = { $place }, la última abierta, está al { $pct }
 why-near-cap = { $kg } de { $cap }, hasta { $date }
 why-over-cap = { $kg }, más que { $cap }, hasta { $date }; rechace cargas
@@ -1351,7 +1380,10 @@ week-feed = Entró: { $kg } neto ({ $loads ->
     [one] 1 carga
    *[other] { $loads } cargas
   })
-week-no-feed = Entró: nada pesado todavía
+week-no-feed = Entró: nada pesado{ $over ->
+    [yes] {""}
+   *[no] {" todavía"}
+  }
 week-estimated = más unos { $kg } estimados
 week-pending = { $count ->
     [one] 1 neto pendiente
@@ -1417,8 +1449,37 @@ year-target = { $pct } de { $tonnes }
 year-no-target = sin meta
 year-forecast = Probable: { $low } a { $high } al fin de año, { $pace }.
 year-needed = Para llegar: unos { $kg } por semana de aquí en adelante.
+year-cap-within = Tope por { $per }: { $kg } de { $cap }.
 year-cap = Se pasó el límite ({ $per }): { $kg } de { $cap }.
 why-year = Ritmo: lo que entró, más la media de las últimas { $weeks } semanas completas por los días que faltan; el rango acierta 4 de 5 veces (t de Student).
+yield-litres = Compost que salió: { $litres } por cada { $per } de comida (sitios grandes { $low } a { $high })
+yield-kg = { $kg } por cada { $per } de comida
+balance-nothing = No entró nada desde { $from }: no hay balance.
+balance-in = Entró desde { $from }: { $kg } (comida { $feed }, astillas y otros { $chips }{ $hasWater ->
+    [yes] , agua { $water }
+   *[no] {""}
+  }){ $hasEstimated ->
+    [yes] , de ello { $estimated } estimado
+   *[no] {""}
+  }
+balance-out = Salió, pesado: compost { $kg }, rechazo y otros { $residue }{ $hasLitres ->
+    [yes] . Sin pesar, fuera del balance: { $litres } de compost
+   *[no] {""}
+  }
+balance-lost = Se va en gas y vapor, según lo publicado: { $low } a { $high }
+balance-left = En las pilas o sin explicar: { $low } a { $high }
+balance-too-much = Salieron { $kg } más de lo posible: un peso está mal, o falta una entrada en el libro.
+balance-ash = { CAP($place) } por sus cenizas ({ $first } → { $last }, #{ $entry }; inicio según { $from }): perdió { $dry } de la masa seca{ $hasRange ->
+    [yes] {" "}({ $range })
+   *[no] {""}
+  }, { $organic } de la materia orgánica
+balance-ash-suspect = { CAP($place) }: cenizas { $last } (#{ $entry }), menos que al inicio ({ $first }, según { $from }). ¿Tierra en la primera muestra, u otra pila? La pérdida no se sabe.
+balance-no-ash = Sin balance de cenizas: hacen falta las cenizas o la materia orgánica del laboratorio ("C laboratorio cenizas 35 %") y lo que entró.
+ash-from-result = un resultado anterior
+ash-from-intake = lo que entró, valores típicos
+why-balance = Masa que entró menos masa que salió; { $low } a { $high } se va en gas y vapor. Lo que queda se dice, sin forzar la cuenta.
+why-ash = La ceniza queda mientras lo demás se va: pérdida = 1 − ceniza al inicio ÷ ceniza al final.
+analyte-ash = cenizas
 
 ## La página
 page-title = Bitácora de composta
@@ -1465,6 +1526,17 @@ page-unknown = Escanea otra vez el código junto a la báscula, o pide el enlace
 page-no-link = Para escribir aquí hace falta el enlace del sitio: escanea el código junto a la báscula.
 page-file = Archivo: { $name }
 page-script = Esta página necesita JavaScript.
+dirt-gloves = guantes
+dirt-cutlery = cubiertos
+dirt-glass = vidrio
+dirt-metal = metales
+dirt-plastic = plástico
+dirt-bags = bolsas
+dirt-foam = espuma
+dirt-cups = vasos
+dirt-cardboard = cartón
+dirt-napkins = servilletas
+dirt-stones = piedras
 feedback-nothing = Nada que decir de los últimos 30 días{ $has ->
     [yes] {" "}sobre { $source }
    *[no] {""}

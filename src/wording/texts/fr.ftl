@@ -612,13 +612,27 @@ help-ask = Demander : quoi faire · semaine · année · état · comment va B�
 help-mend = Corriger : annule · pardon 56,2 pas 58,2 · c'était C pas B · ou répondre au message
 help-set = Régler : bac vide 16,2 · règle objectif 60 t · réglages · english please
 help-danger = Blessé, fumée, aiguille : dites-le simplement. D'abord, appelez votre numéro d'urgence.
-new-1 = { $site } : bienvenue. Huit lignes pour bien commencer.
-new-2 = Gants, mains lavées après ; on ne mange pas sur l'aire. D'abord les procédures du site.
-new-3 = Un tas est chaud dedans : vapeur, 60 °C et plus. Dos au vent pour retourner.
-new-3-drum = Ni la main ni personne dans le tambour. Arrêt enfoncé et courant cadenassé avant d'ouvrir.
-new-4 = Sec et poussiéreux : masque ajusté, et on mouille d'abord.
-new-5 = Pesez chaque bac, la tare s'enlève toute seule : bac 61,5
-new-6 = Ajoutez les copeaux que dit la réponse, puis pressez : une goutte ou deux, c'est bon.
+new-1 = { $site } : bienvenue. Huit lignes pour commencer sans risque ; les consignes du site passent d'abord.
+new-2-call = Urgence : { $number }{ $hasAddress ->
+    [yes] , nous sommes à { $address }
+   *[no] {""}
+  }
+new-2-no-call = Urgence : aucun numéro réglé ici, demandez avant de commencer
+new-2-aid = premiers soins : { $who }
+new-3 = Les tas sont chauds dedans : vapeur et 60 °C ou plus. Ouvrez lentement, dos au vent, ne montez jamais sur une pente.
+new-3-drum = Jamais le bras ni le corps dans le tambour. Arrêt enfoncé et courant verrouillé{ $hasIsolator ->
+    [yes] {" "}({ $isolator })
+   *[no] {""}
+  } avant que quiconque l'ouvre.
+new-4 = Gants, mains lavées après, rien à manger ici. Matière sèche et poussiéreuse : mouillez-la, et masque ajusté
+new-4-near = { $near } à côté{ $hasPoint ->
+    [yes] {" "}(au { $point })
+   *[no] {""}
+  } : on ne retourne pas quand le vent y va
+new-5 = Pesez chaque { $container } plein ; ses { $tare } à vide sont retirés pour vous : « { $container } { $gross } »
+new-5-no-tare = Pesez chaque { $container } plein ; dites une fois sa tare : « { $container } vide 16 »
+new-6 = Ajoutez les copeaux que dit la réponse, puis serrez une poignée : une goutte ou deux, c'est bon.
+new-6-recipe = Ici { $chips } de copeaux pour { $food } d'aliments, puis serrez une poignée : une goutte ou deux, c'est bon.
 new-7 = Aiguille ou objet piquant : pas la main. Couvercle fermé, de côté, dites-le ici.
 new-8 = Un doute ? « quoi faire » pour les tâches, « aide » pour les mots.
 
@@ -718,8 +732,14 @@ band-do-not-open = { CAP($place) } { $celsius } : N'OUVREZ PAS, NE RETOURNEZ PA
 band-act-at-once = { CAP($place) } { $celsius } : N'OUVREZ PAS, NE RETOURNEZ PAS. Tout le monde recule, appelez les pompiers maintenant. Ne mouillez pas à moitié.
 band-smoke = { CAP($place) } fume (#{ $entry }) : N'OUVREZ PAS, NE RETOURNEZ PAS. Tous à l'écart, ventilateur coupé si sans danger, appelez les pompiers. Ne mouillez pas à moitié.
 band-smoke-somewhere = Fumée vue (#{ $entry }), on ne sait où : N'OUVREZ ET NE RETOURNEZ RIEN. Tous à l'écart, ventilateur coupé si sans danger, appelez les pompiers.
-heat-rise = { CAP($place) } : { $rise } de plus que l'air ({ $ambient }).
-heat-near-ambient = { CAP($place) } : { $rise } de plus que l'air ({ $ambient }), près de l'ambiant.
+heat-rise = { CAP($place) } : { $rise } de plus que l'air ({ $ambient }{ $standIn ->
+    [yes] {", prévision"}
+   *[no] {""}
+  }).
+heat-near-ambient = { CAP($place) } : { $rise } de plus que l'air ({ $ambient }{ $standIn ->
+    [yes] {", prévision"}
+   *[no] {""}
+  }), près de l'ambiant.
 heat-just-turned = { CAP($place) } { $celsius } : brassé il y a moins d'un jour, une valeur basse ne dit encore rien. Relevez demain.
 proof-met = { CAP($place) } : { $counted } sur { $needed } { $unit } au chaud. Durée et température atteintes sur ces lectures ; votre autorité décide.
 proof-not-yet = { CAP($place) } : { $counted } sur { $needed } { $unit } au chaud. Prochain relevé au plus tard { $date }, sinon le compte s'arrête.
@@ -766,7 +786,10 @@ why-counted = { $has ->
    *[no] Rien ne compte encore.
   }
 why-reason = Parce que : { $reason }.
-why-stage = { CAP($place) } : le plus chaud { $hottest }, air { $air } (moyenne des derniers jours) : { $stage }.
+why-stage = { CAP($place) } : le plus chaud { $hottest }, air { $air }{ $standIn ->
+    [yes] {", prévision"}
+   *[no] {""}
+  } (moyenne des derniers jours) : { $stage }.
 why-forecast = Prévision : l'écart à l'air depuis le dernier brassage décroît en exponentielle ; { $readings } jours de relevés, intervalle 4 fois sur 5.
 why-symptom = Selon le cahier
 why-stock = Usage : environ { $kg } par jour sur deux semaines, jours sans usage compris.
@@ -1107,7 +1130,10 @@ place-unknown = { CAP($place) } : inconnu ici.
 pile-became = { CAP($place) } est maintenant { $successor }.
 pile-state = { CAP($place) }, { $state }
 pile-last = { $values } ({ $date })
-pile-rise = { $rise } de plus que l'air
+pile-rise = { $rise } de plus que l'air{ $standIn ->
+    [yes] {" (prévision)"}
+   *[no] {""}
+  }
 pile-no-reading = pas encore de lecture
 pile-turns = { $count ->
     [one] retourné 1 fois
@@ -1206,7 +1232,10 @@ why-filling = plein à { $pct }
 why-stayed = plus vieille charge : { $days } jours dedans
 why-used-more-than-known = on a pris plus que le cahier n'en connaît
 why-days-left = environ { $days } jours de reste
-why-none-open = aucun des { $count } tas ne prend de matière fraîche
+why-none-open = { $count ->
+    [one] le seul tas ne prend pas de matière fraîche
+   *[other] aucun des { $count } tas ne prend de matière fraîche
+  }
 why-nearly-full = { $place }, le dernier ouvert, est plein à { $pct }
 why-near-cap = { $kg } sur { $cap }, jusqu'à { $date }
 why-over-cap = { $kg }, plus que { $cap }, jusqu'à { $date } ; refuser des chargements
@@ -1351,7 +1380,10 @@ week-feed = Reçu : { $kg } net ({ $loads ->
     [one] 1 charge
    *[other] { $loads } charges
   })
-week-no-feed = Reçu : rien de pesé encore
+week-no-feed = Reçu : rien de pesé{ $over ->
+    [yes] {""}
+   *[no] {" encore"}
+  }
 week-estimated = plus environ { $kg } estimés
 week-pending = { $count ->
     [one] 1 net en attente
@@ -1417,8 +1449,37 @@ year-target = { $pct } de { $tonnes }
 year-no-target = pas d'objectif
 year-forecast = Probable : { $low } à { $high } en fin d'année, { $pace }.
 year-needed = Pour y arriver : environ { $kg } par semaine d'ici la fin.
+year-cap-within = Plafond par { $per } : { $kg } sur { $cap }.
 year-cap = Limite dépassée pour un mois ou une semaine ({ $per }) : { $kg } sur { $cap }.
 why-year = Rythme : le reçu, plus la moyenne des { $weeks } dernières semaines pleines pour les jours restants ; l'intervalle tient 4 fois sur 5 (loi de Student).
+yield-litres = Compost sorti : { $litres } pour { $per } d'aliments (grands sites { $low } à { $high })
+yield-kg = { $kg } pour { $per } d'aliments
+balance-nothing = Rien n'est entré depuis { $from } : pas de bilan.
+balance-in = Entré depuis { $from } : { $kg } (aliments { $feed }, copeaux et autres { $chips }{ $hasWater ->
+    [yes] , eau { $water }
+   *[no] {""}
+  }){ $hasEstimated ->
+    [yes] , dont { $estimated } estimés
+   *[no] {""}
+  }
+balance-out = Sorti, pesé : compost { $kg }, refus et autres { $residue }{ $hasLitres ->
+    [yes] . Non pesé, donc hors bilan : { $litres } de compost
+   *[no] {""}
+  }
+balance-lost = Parti en gaz et vapeur, selon les publications : { $low } à { $high }
+balance-left = Dans les tas ou inexpliqué : { $low } à { $high }
+balance-too-much = { $kg } de plus sont sortis que possible : une pesée est fausse, ou un apport manque au cahier.
+balance-ash = { CAP($place) } par ses cendres ({ $first } → { $last }, #{ $entry } ; départ selon { $from }) : { $dry } de la masse sèche perdue{ $hasRange ->
+    [yes] {" "}({ $range })
+   *[no] {""}
+  }, { $organic } de la matière organique
+balance-ash-suspect = { CAP($place) } : cendres { $last } (#{ $entry }), moins qu'au départ ({ $first }, selon { $from }). Terre dans le premier échantillon, ou un autre tas ? La perte reste inconnue.
+balance-no-ash = Pas de bilan des cendres : il faut les cendres ou la matière organique du laboratoire (« C labo cendres 35 % ») et les apports.
+ash-from-result = un résultat antérieur
+ash-from-intake = les apports, valeurs typiques
+why-balance = Masse entrée moins masse sortie ; { $low } à { $high } partent en gaz et vapeur. Ce qui reste est dit, sans forcer le compte.
+why-ash = Les cendres restent quand le reste part : perte = 1 − cendres au départ ÷ cendres à la fin.
+analyte-ash = cendres
 
 ## La page
 page-title = Cahier de compost
@@ -1465,6 +1526,17 @@ page-unknown = Scannez encore le code près de la balance, ou demandez le lien �
 page-no-link = Pour écrire ici, il faut le lien du site : scannez le code près de la balance.
 page-file = Fichier : { $name }
 page-script = Cette page a besoin de JavaScript.
+dirt-gloves = gants
+dirt-cutlery = couverts
+dirt-glass = verre
+dirt-metal = métal
+dirt-plastic = plastique
+dirt-bags = sacs
+dirt-foam = mousse
+dirt-cups = gobelets
+dirt-cardboard = carton
+dirt-napkins = serviettes
+dirt-stones = cailloux
 feedback-nothing = Rien à dire depuis 30 jours{ $has ->
     [yes] {" "}pour { $source }
    *[no] {""}

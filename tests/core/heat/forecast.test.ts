@@ -25,7 +25,13 @@ describe('ambient as a mean of days', () => {
       { ...momentAt(1, 2), celsius: 13 },
       { ...momentAt(1.3, 3), celsius: 15 },
     ];
-    expect(ambientMean(ambient, '2026-03-03')).toEqual({ celsius: 12, days: 2, readings: 3, lowestC: 10 });
+    expect(ambientMean(ambient, '2026-03-03')).toEqual({
+      standInDays: 0,
+      celsius: 12,
+      days: 2,
+      readings: 3,
+      lowestC: 10,
+    });
     expect(ambientMean(ambient, '2026-03-02')?.celsius).toBe(10);
     expect(ambientMean(ambient, '2026-03-09')?.celsius).toBe(14);
     expect(ambientMean(ambient, '2026-03-20')).toBeNull();
