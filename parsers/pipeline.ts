@@ -65,7 +65,8 @@ export function readMessage(text: string, context: ReadContext): ParsedMessage {
   const vocabulary = vocabularyFor(context);
   const whole = danger.length === 0 ? readWhole(message, context, vocabulary) : null;
   if (whole) return whole;
-  const dates = commands(message, vocabulary) ? [] : datesIn(message, context, vocabulary);
+  const undated = commands(message, vocabulary) || chooses(message, vocabulary, context);
+  const dates = undated ? [] : datesIn(message, context, vocabulary);
   // The order matters: phrases before numbers in words (`three quarters of`), units before places (`41 C`),
   // places before corrections (`turned B, no wait C`).
   let tokens = understand(
@@ -221,6 +222,18 @@ function commands(message: Plain, vocabulary: Vocabulary): boolean {
   const first = /[^\s/]+/.exec(message.text)?.[0] ?? '';
   const node = vocabulary.root.get(first);
   return node?.senses?.some((one) => one.cls === 'set!' && one.val === 'set') ?? false;
+}
+
+/** `le premier`, `el primero` where one of two was asked for: no first of a month. */
+function chooses(message: Plain, vocabulary: Vocabulary, context: ReadContext): boolean {
+  const question = context.book?.openQuestion;
+  if (question?.about !== 'doubt' || question.doubt.why.startsWith('date-')) return false;
+  const [first, ...rest] = message.text.replaceAll(/[.!]/g, '').trim().split(/\s+/);
+  if (/\d/.test(message.text)) return false;
+  if (rest.length > 3) return false;
+  let node = vocabulary.root.get(first ?? '');
+  for (const word of rest) node = node?.next?.get(word);
+  return node?.senses?.some((one) => one.cls === 'choice') ?? false;
 }
 
 /** A message that is one short question or command as a whole, or says what ended a problem and what was done. */

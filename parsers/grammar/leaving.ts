@@ -65,7 +65,9 @@ export const removal: Reader = {
       if (residue || (prep && isPrep(prep, 'from', 'out', 'of', 'in'))) from = sourceName;
       else to = sourceName;
     }
-    if (!material && !to) return null;
+    // `sold 200 kg of C`: what is sold or given away has left, whoever got it.
+    const away = pile !== undefined && tokens.some((tok) => sense(tok, 'givenaway') !== undefined);
+    if (!material && !to && !away) return null;
     const gone = slots.all.some((one) => isPrep(one, 'out')) && slots.all.at(-1)?.cls === 'prep';
     if (material === 'finished-compost' && !verb && !to && !gone) return null;
     if (residue && !verb && !out && !to) return null;

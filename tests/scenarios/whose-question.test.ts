@@ -92,6 +92,7 @@ describe('what the buttons say, and what is said instead of pressing them', () =
   test.each([
     ['cart 40', 'cart 40.2', 'the first', [null, 3, null]],
     ['bac 40', 'bac 40,2', 'premier', [null, 3, null]],
+    ['bac 40', 'bac 40,2', 'le premier', [null, 3, null]],
     ['cart 40', 'cart 40.2', 'the second', [null, 3, null]],
     ['cart 40', 'cart 40.2', 'yes', [null, null]],
     ['bac 40', 'bac 40,2', 'oui', [null, null]],

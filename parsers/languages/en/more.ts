@@ -46,7 +46,7 @@ export const more: Words = {
   'analyte:ammonium': 'ammonium|nh4',
   'analyte:nitrate': 'nitrate|no3|nitrates',
   'analyte:stability': 'respiration|stability|oxygen uptake',
-  'analyte:maturity': 'maturity|solvita|maturity index',
+  'analyte:maturity': 'maturity|maturity index',
   'analyte:self-heating':
     'self heating|self heating rise|self heating test|selfheating|dewar|dewar rise|dewar test',
   'labunit:MPN/g': 'mpn / g|mpn per g|mpn per gram|mpn|mpn g',
