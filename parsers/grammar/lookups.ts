@@ -112,12 +112,15 @@ export const lookups: Reader = {
         (scope.asked || tokens.some((tok) => asks(tok, 'room') && tok.s.includes(' ')))
       ) {
         const n = slots.nums[0]?.n;
+        const [place] = placesOf(slots);
+        // Of a site's only drum its name says nothing; of several it says which one.
+        const several = scope.context.drums.length > 1;
+        const named = place !== undefined && (several ? place !== 'drum' : !/^drum/.test(place));
         if (!n || (n.unit === null && Number.isInteger(n.value)))
           return ask({
             request: 'room',
             ...(n && { count: n.value }),
-            ...(slots.get('place').length > 0 &&
-              !/^drum/.test(placesOf(slots)[0] ?? '') && { place: placesOf(slots)[0]! }),
+            ...(named && { place }),
           });
       }
     }

@@ -4,14 +4,22 @@ import { say } from '../say.ts';
 
 const keyOf = (draft: Draft): string => `why:${draft.incoming.chat}`;
 
-/** Keeps how the last answer in this chat came about. */
+/** Keeps how the last reply in this chat came about: one with no sum in it takes the place of one that had. */
 export function rememberWhy(draft: Draft): void {
-  if (draft.why.length > 0) draft.book.setMemo(draft.siteId, keyOf(draft), draft.why);
+  const replied = draft.lines.length > 0 || draft.drawing !== null || draft.file !== null;
+  if (!replied) return;
+  const known = draft.book.memo<Line[]>(draft.siteId, keyOf(draft));
+  if (draft.why.length > 0 || known?.length) draft.book.setMemo(draft.siteId, keyOf(draft), draft.why);
 }
 
 /** `why`: the figures, the formula in words, the source, what was assumed. */
 export function why(draft: Draft): void {
-  const lines = draft.book.memo<Line[]>(draft.siteId, keyOf(draft));
-  if (lines) draft.lines.push(...lines);
-  else draft.lines.push(say('why-nothing'));
+  const lines = draft.book.memo<Line[]>(draft.siteId, keyOf(draft)) ?? [];
+  if (lines.length === 0) {
+    draft.lines.push(say('why-nothing'));
+    return;
+  }
+  draft.lines.push(...lines);
+  // Asked again, it tells the same.
+  draft.why.push(...lines);
 }

@@ -583,7 +583,7 @@ show-pictures = { $count ->
    *[other] { $count } pictures kept.
   }
 shown-voided = #{ $entry } was taken back or replaced: see #{ $by }.
-why-nothing = Nothing to explain yet: ask after an answer with a figure.
+why-nothing = No sum in my last reply. Ask after one that had: a mix, room in the drum, stock, a proof, a total.
 
 accepts-yes = { CAP($what) }: yes, it is on this site's list.
 accepts-no = { CAP($what) }: no, it is on this site's list of what stays out.

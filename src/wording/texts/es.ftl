@@ -583,7 +583,7 @@ show-pictures = { $count ->
    *[other] { $count } fotos guardadas.
   }
 shown-voided = #{ $entry } se anuló o se reemplazó: vea #{ $by }.
-why-nothing = Nada que explicar todavía: pregunte después de una respuesta con un número.
+why-nothing = Ninguna cuenta en mi última respuesta. Pregunte tras una mezcla, el espacio del tambor, las existencias, una prueba, un total.
 
 accepts-yes = { CAP($what) }: sí, está en la lista del sitio.
 accepts-no = { CAP($what) }: no, la lista del sitio lo deja fuera.

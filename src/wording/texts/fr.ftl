@@ -583,7 +583,7 @@ show-pictures = { $count ->
    *[other] { $count } photos gardées.
   }
 shown-voided = #{ $entry } a été annulé ou remplacé : voir #{ $by }.
-why-nothing = Rien à expliquer encore : demandez après une réponse avec un chiffre.
+why-nothing = Aucun calcul dans ma dernière réponse. Demandez après un mélange, la place du tambour, le stock, une preuve, un total.
 
 accepts-yes = { CAP($what) } : oui, c'est sur la liste du site.
 accepts-no = { CAP($what) } : non, la liste du site le laisse dehors.
