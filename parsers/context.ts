@@ -16,6 +16,8 @@ export type BookContext = {
     | { about: 'ambient' }
     | { about: 'new-pile'; entry: number; place: string; record: FieldRecord; choices: string[] }
     | null;
+  /** What such a container held or was asked for with today, for `one more barrow`; several where two fit. */
+  lastLoads?: Record<string, string[]>;
   /** Keys of the jobs in the list last shown, so that `done 2` can be checked. */
   listed: string[];
 };

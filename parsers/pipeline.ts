@@ -7,6 +7,7 @@ import { emit, emptyMessage, type Found } from './found.ts';
 import { answerIn, onceMore } from './grammar/answers.ts';
 import { dutyIn } from './grammar/duty.ts';
 import type { Vocabulary } from './lexicon.ts';
+import { readHeaped, readOneMore } from './one-more.ts';
 import { readPageAddress } from './page-address.ts';
 import { approximations, corrections, ownSources, places, units, wordNumbers } from './prepare/index.ts';
 import { putOff } from './put-off.ts';
@@ -254,6 +255,9 @@ function readWhole(message: Plain, context: ReadContext, vocabulary: Vocabulary)
   if (dated) return dated;
   const tested = readMixTest(message, context, (piece) => readMessage(piece, context));
   if (tested) return tested;
+  const more =
+    readOneMore(message, context, vocabulary) ?? readHeaped(message, (piece) => readMessage(piece, context));
+  if (more) return more;
   const wind = readWind(message, (piece) => readMessage(piece, context));
   if (wind) return wind;
   const later = putOff(message, (piece) => readMessage(piece, context));

@@ -7,6 +7,7 @@ import type { AddMore, Draft } from './draft.ts';
 import { safetyCard, withoutMedicalDetail } from './emergency.ts';
 import { type Outlook, writeForeseen } from './foreseen.ts';
 import { languageFor, rememberSpoken } from './language.ts';
+import { rememberLoads } from './last-loads.ts';
 import { momentOf } from './moment-of.ts';
 import { makePictures } from './pictures.ts';
 import { pictureOf } from './pictures-of/drawing.ts';
@@ -115,6 +116,7 @@ export function makeAssistant(parts: {
     else takeText(draft);
     sayChangedWeeks(draft);
     rememberWhy(draft);
+    rememberLoads(draft);
     const outgoing = putOut(draft, message);
     rememberOffered(draft, outgoing);
     pictures.keep(incoming.site, committed());

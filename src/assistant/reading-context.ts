@@ -2,6 +2,7 @@ import { localTimeOf, offsetMinOf, type Picture } from '#core';
 import type { BookContext, ReadContext } from '#parsers';
 import type { Container, FieldRecord } from '#records';
 import type { Draft } from './draft.ts';
+import { lastLoads } from './last-loads.ts';
 import { openQuestion } from './questions.ts';
 import { type Settings, settingsOf } from './settings-of.ts';
 
@@ -75,6 +76,7 @@ function bookContext(draft: Draft, picture: Picture): BookContext {
     openProblems: picture.problems.map(({ entry, topic, place }) => ({ entry, topic, place })),
     lastOfSender: lastOfSender(draft),
     openQuestion: null,
+    lastLoads: lastLoads(draft),
     listed: draft.book.memo<string[]>(draft.siteId, `listed:${draft.incoming.chat}`) ?? [],
   };
 }

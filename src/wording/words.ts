@@ -64,7 +64,11 @@ export function makeWords(
     const isNumber = /^-?\d+(\.\d+)?( \S+)?$/.test(name);
     if (isNumber) return name.replace('.', as.number(1.5, 1, how).slice(1, 2));
     if (/^\d{4}-\d{2}-\d{2}$/.test(name)) return date(voice, name, how);
-    return /^(?:pile|bay|drum) /.test(name) ? place(voice, name) : term(voice, 'choice', name);
+    // A place or a material is offered under its name in the reader's language, as the reply names it.
+    const named = place(voice, name);
+    if (named !== name) return named;
+    const said = term(voice, 'choice', name);
+    return said === name ? term(voice, 'material', name) : said;
   }
 
   function place(voice: Voice, name: string): string {
