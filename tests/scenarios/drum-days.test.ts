@@ -122,16 +122,40 @@ describe('what is in the drum', () => {
 });
 
 describe('a day with no food', () => {
-  test('a handful alone says what to do, and no sum is made up', () => {
+  test.each([
+    ['squeezed the mix: dripping', /Wet: about 70 % water \(66.78, by your test\)\. Add 4 barrows of chips/],
+    ['tambour pressé, ça goutte', /Mouillé : environ 70 % .*Ajoutez 4 brouettes de copeaux/],
+    ['apreté un puñado del tambor, chorrea', /Mojada: cerca de 70 % .*Agregue 4 carretillas de astillas/],
+    ['squeezed the mix, bone dry', /by your test\), it is dry\. Add \d+ buckets? of water/],
+  ])('%s: the number for what has been in since yesterday, by its water alone', (said, advice) => {
+    const crew = startScenario(SITE);
+    for (const kg of [92, 95]) crew.ask(`cart ${kg}`, { at: '2026-11-23T09:00' });
+    crew.ask('3 barrows of chips', { at: '2026-11-23T09:10' });
+    expect(crew.ask(said, later('24T09:00'))).toMatch(advice);
+    // By the mass balance 222 kg at 70 % take 4 barrows of 25 kg at 35 % to come under 60 %, and 3 do not.
+    expect((222 * 70 + 99 * 35) / 321).toBeLessThan(60);
+    expect((222 * 70 + 74 * 35) / 296).toBeGreaterThan(60);
+  });
+
+  test.each([
+    ['squeezed the mix: dripping', /^#1.*\nWet by your test: about 70 % water \(66.78\)\. How much is in/],
+    ['tambour pressé, ça goutte', /Mouillé d'après votre test : environ 70 % .*pas de chiffre/],
+    ['apreté un puñado del tambor, chorrea', /Mojada por su prueba: cerca de 70 % .*ningún número/],
+  ])('%s, with nothing in the book: what was found, and no number made up', (said, told) => {
+    const crew = startScenario(SITE);
+    const reply = crew.ask(said);
+    expect(reply).toMatch(told);
+    expect(reply).not.toMatch(/Add|Ajoutez|Agregue|barrow|brouette|carretilla/);
+  });
+
+  test('what goes in after the handful ends what it said', () => {
     const crew = startScenario(SITE);
     crew.ask('cart 66', { at: '2026-11-23T09:00' });
-    const wet = crew.ask('squeezed the mix: dripping', later('24T09:00'));
-    expect(wet).toMatch(/Wet by your test: about 70 % water \(66.78\)\. Add chips a barrow at a time/);
+    crew.ask('squeezed the mix: dripping', later('24T09:00'));
     crew.ask('4 barrows of chips in the drum', later('24T09:05'));
     const mix = crew.ask('mix', later('24T09:10'));
     expect(mix).toMatch(/^No food weighed in today/);
     expect(mix).not.toMatch(/water \(|Add/);
-    expect(crew.ask('squeezed the mix, bone dry', later('24T09:20'))).toMatch(/Add water a bucket at a time/);
   });
 
   test('found wet, chips alone are asked for where they will do: no water on a wet mix', () => {

@@ -4,6 +4,8 @@ import {
   BULK_DENSITY,
   type Correction,
   correctionFor,
+  drumNow,
+  drumRulesOf,
   drumStands,
   freeAirLinearPct,
   loadsAt,
@@ -106,14 +108,43 @@ export function mixMatters(draft: Draft, written: readonly Entry[]): Line[] {
   return [...standsLine(draft, written, where), ...lines, ...leftOutLine(draft, written)];
 }
 
-/** With no food in today there is nothing to work out: a handful alone says what to do. */
+/** With no food in today a handful speaks for all that is in the drum: what that takes, where the book knows how much. */
 export function byHandLines(draft: Draft, where: string | null): Line[] {
-  const test = testAt(draft.picture(), where, loadsOf(draft.picture(), draft.today, where));
+  const picture = draft.picture();
+  const test = testAt(picture, where, loadsOf(picture, draft.today, where));
   const water = test?.moisturePct;
   if (!water) return [];
-  const { low, high } = limitsOf(draft.picture(), draft.today, draft.now, where).moisturePct;
+  const limits = waterOnly(limitsOf(picture, draft.today, draft.now, where));
+  const { low, high } = limits.moisturePct;
+  const inside = insideOf(draft, where);
+  if (inside.length > 0 && (water.typical > high || water.typical < low)) {
+    const additions = siteAdditions(picture, draft.today, water.typical < low);
+    const correction = correctionFor({ parts: inside, additions, limits, test });
+    draft.why.push(...whyCorrection(correction, limits));
+    return mixLines(correction);
+  }
   const id = water.typical > high ? 'mix-hand-wet' : water.typical < low ? 'mix-hand-dry' : 'mix-hand-right';
   return [say(id, { pct: { pct: water.typical }, range: { pctRange: [water.low, water.high] } })];
+}
+
+/** Of what has been in for days nobody knows the chips or the carbon any more: the water alone is put right. */
+const waterOnly = (limits: MixLimits): MixLimits => ({
+  ...limits,
+  recipe: null,
+  structurePerFeed: 0,
+  cnLow: 0,
+  cnHigh: null,
+});
+
+/** What is in a drum now by its book, corrected by the last level; nothing where that is not known. */
+function insideOf(draft: Draft, where: string | null): MixPart[] {
+  const drum = where === null ? undefined : draft.picture().drums[where];
+  if (!drum) return [];
+  const now = drumNow(drum, draft.now, drumRulesOf({ picture: draft.picture(), localDate: draft.today }));
+  const booked = now.loads.reduce((kg, load) => kg + load.kgNow, 0);
+  if (now.kg <= 0) return [];
+  if (booked <= 0) return [{ material: 'food-scraps', kg: now.kg }];
+  return now.loads.map(({ material, kgNow }) => ({ material, kg: (kgNow * now.kg) / booked }));
 }
 
 /** A test of the drum on a day with no food; what a test of a pile means is the pile's own matter. */

@@ -679,8 +679,8 @@ mix-nothing-today = Nothing weighed in today yet. Send "3 carts coming, how many
 mix-nothing-there = Nothing for the mix went to { $place } today.
 mix-no-food-today = No food weighed in today, so there is no mix to work out.
 mix-hand-right = Right by your test: about { $pct } water ({ $range }).
-mix-hand-dry = Dry by your test: about { $pct } water ({ $range }). Add water a bucket at a time, then squeeze again.
-mix-hand-wet = Wet by your test: about { $pct } water ({ $range }). Add chips a barrow at a time, then squeeze again.
+mix-hand-dry = Dry by your test: about { $pct } water ({ $range }). How much is in there is not known here, so no number.
+mix-hand-wet = Wet by your test: about { $pct } water ({ $range }). How much is in there is not known here, so no number.
 planned = About { $kg } food ({ $low } to { $high }): { $hasAdd ->
     [yes] { $one }{ $what } of { $material } (about { $chips })
    *[no] no more chips, those that are in will do

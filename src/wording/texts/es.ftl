@@ -679,8 +679,8 @@ mix-nothing-today = Hoy no se ha pesado nada. Mande "vienen 3 carritos, ¿cuánt
 mix-nothing-there = Hoy no fue nada para la mezcla a { $place }.
 mix-no-food-today = Hoy no se pesó comida: no hay mezcla que calcular.
 mix-hand-right = Bien por su prueba: cerca de { $pct } de agua ({ $range }).
-mix-hand-dry = Seca por su prueba: cerca de { $pct } de agua ({ $range }). Agua, un cubo por vez, y apriete otra vez.
-mix-hand-wet = Mojada por su prueba: cerca de { $pct } de agua ({ $range }). Astillas, una carretilla por vez, y apriete otra vez.
+mix-hand-dry = Seca por su prueba: cerca de { $pct } de agua ({ $range }). No se sabe cuánto hay adentro: ningún número.
+mix-hand-wet = Mojada por su prueba: cerca de { $pct } de agua ({ $range }). No se sabe cuánto hay adentro: ningún número.
 planned = Unos { $kg } de comida ({ $low } a { $high }): { $hasAdd ->
     [yes] { $one }{ $what } de { $material } (unos { $chips })
    *[no] no más astillas, bastan las que hay

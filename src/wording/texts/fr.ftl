@@ -679,8 +679,8 @@ mix-nothing-today = Rien de pesé aujourd'hui. « 3 bacs arrivent, combien de c
 mix-nothing-there = Rien pour le mélange n'est allé à { $place } aujourd'hui.
 mix-no-food-today = Aucun reste pesé aujourd'hui : pas de mélange à calculer.
 mix-hand-right = Bon d'après votre test : environ { $pct } d'eau ({ $range }).
-mix-hand-dry = Sec d'après votre test : environ { $pct } d'eau ({ $range }). De l'eau, un seau à la fois, puis pressez encore.
-mix-hand-wet = Mouillé d'après votre test : environ { $pct } d'eau ({ $range }). Des copeaux, une brouette à la fois, puis pressez encore.
+mix-hand-dry = Sec d'après votre test : environ { $pct } d'eau ({ $range }). On ne sait pas combien il y a dedans : pas de chiffre.
+mix-hand-wet = Mouillé d'après votre test : environ { $pct } d'eau ({ $range }). On ne sait pas combien il y a dedans : pas de chiffre.
 planned = Environ { $kg } de restes ({ $low } à { $high }) : { $hasAdd ->
     [yes] { $one }{ $what } { DE($material) } (environ { $chips })
    *[no] pas plus de copeaux, ceux qui y sont suffisent
