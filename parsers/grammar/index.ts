@@ -13,7 +13,7 @@ import { accepts, lookups, show } from './lookups.ts';
 import { pileEvent, transfer } from './moves.ts';
 import { paperRequest } from './papers.ts';
 import { amend, undo } from './put-right.ts';
-import { language, placeRequest, plainRequest, plannedMix } from './requests.ts';
+import { evidence, language, placeRequest, plainRequest, plannedMix } from './requests.ts';
 import { closed, setting, tareSetting } from './settings.ts';
 import { strangeMaterial } from './stranger.ts';
 import { temperature } from './temperature.ts';
@@ -65,4 +65,5 @@ export const REQUEST_READERS: readonly Reader[] = [
   paperRequest,
   placeRequest,
   plainRequest,
+  evidence,
 ];

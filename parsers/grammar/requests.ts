@@ -80,6 +80,20 @@ export const plannedMix: Reader = {
   },
 };
 
+/** `evidence for A`: the days that count and those that do not; with no place, how the last answer came about. */
+export const evidence: Reader = {
+  rule: 'request evidence',
+  on: ['req'],
+  read(tokens) {
+    const rest = beside(tokens, 'evidence');
+    const slots = rest && take(rest, ['place', 'ask', 'be', 'pilehead']);
+    if (!slots || slots.nums.length > 0) return null;
+    const places = placesOf(slots);
+    if (places.length > 1) return null;
+    return ask({ request: 'why', ...(places[0] && { place: places[0] }) });
+  },
+};
+
 /** Status and history of a place, or of all. */
 export const placeRequest: Reader = {
   rule: 'request place',

@@ -509,7 +509,13 @@ describe('a season through', () => {
 
   test('winter: frozen through is neither cold nor finished; it is judged after the thaw', () => {
     const { on } = season(
-      { name: 'North Field', timeZone: 'Europe/London', piles: ['A'], ruleSet: 'vessel-3d' },
+      {
+        name: 'North Field',
+        timeZone: 'Europe/London',
+
+        piles: ['A'],
+        ruleSet: 'vessel-3d',
+      },
       '2026-11-01',
     );
     on(0, 'A is full');
@@ -564,5 +570,32 @@ describe('a season through', () => {
     const gone = on(9, 'can we give A away?');
     expect(gone).toMatch(/Joined with or split from · .*pile 5/);
     expect(gone).toMatch(/pile B/);
+  });
+
+  test('the evidence is a table of days, in the words of whoever asks', () => {
+    const { on } = season(
+      {
+        name: 'Two Gates',
+        timeZone: 'Europe/London',
+        languages: ['en', 'fr'],
+        piles: ['A'],
+        ruleSet: 'vessel-3d',
+      },
+      '2026-06-01',
+    );
+    on(0, 'A is full, ambient 14');
+    on(1, 'A 58 56 at 45 cm');
+    on(2, 'A 54.9 at 45 cm');
+    on(4, 'A 57 at 45 cm');
+    const told = on(4, 'evidence for A', '10:00').split('\n');
+    const days = told.filter((line) => /: (lowest|no reading)/.test(line));
+    expect(days.map((line) => line.replace(/^.*: /, ''))).toEqual([
+      'lowest 56 °C, counts',
+      'lowest 54.9 °C, too low',
+      'no reading',
+      'lowest 57 °C, counts',
+    ]);
+    expect(on(4, 'preuve du tas A', '10:01')).toMatch(/plus basse 54,9 °C, trop basse/);
+    expect(on(4, 'evidence', '10:02').split('\n')).toEqual(told);
   });
 });

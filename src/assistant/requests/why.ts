@@ -1,6 +1,10 @@
+import { batchAt } from '#core';
+import type { Request } from '#records';
 import type { Draft } from '../draft.ts';
+import { judge } from '../matters/judging.ts';
 import type { Line } from '../say.ts';
 import { say } from '../say.ts';
+import { whyPile } from '../why/pile.ts';
 
 const keyOf = (draft: Draft): string => `why:${draft.incoming.chat}`;
 
@@ -13,7 +17,13 @@ export function rememberWhy(draft: Draft): void {
 }
 
 /** `why`: the figures, the formula in words, the source, what was assumed. */
-export function why(draft: Draft): void {
+export function why(draft: Draft, request: Request): void {
+  const batch = request.place ? batchAt(draft.picture(), request.place) : null;
+  if (request.place && batch) {
+    draft.why.push(...whyPile(draft, request.place, judge(draft, batch)));
+    draft.lines.push(...draft.why);
+    return;
+  }
   const lines = draft.book.memo<Line[]>(draft.siteId, keyOf(draft)) ?? [];
   if (lines.length === 0) {
     draft.lines.push(say('why-nothing'));

@@ -52,11 +52,31 @@ function whyProof(place: string, proof: Sanitising): Line[] {
       has: { text: proof.since ? 'yes' : 'no' },
     }),
   ];
+  for (const row of proof.rows.slice(-DAYS_SHOWN))
+    lines.push(
+      say('why-day', {
+        date: { date: row.localDate },
+        how: { text: row.counted ? 'counts' : HOW[row.why ?? 'no-reading'] },
+        celsius: row.lowestC === null ? { text: '' } : { celsius: row.lowestC },
+      }),
+    );
   for (const reason of proof.reasons.slice(0, 4))
     lines.push(say('why-reason', { reason: { say: reasonSay(reason) } }));
   lines.push(sourceLine(source));
   return lines;
 }
+
+const HOW = {
+  low: 'low',
+  'above-ceiling': 'above-ceiling',
+  'just-turned': 'shadow',
+  'not-at-depth': 'not-at-depth',
+  'in-doubt': 'in-doubt',
+  'no-reading': 'none',
+} as const;
+
+/** The longest rule asks for fifteen days. */
+const DAYS_SHOWN = 16;
 
 export const sourceLine = (source: string): Line => say('why-source', { text: { cite: source } });
 

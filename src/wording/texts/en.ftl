@@ -805,6 +805,15 @@ why-counted = { $has ->
     [yes] Counted { $counted } of { $needed } { $unit }, since { $since }.
    *[no] Nothing counts yet.
   }
+why-day = { $date }: { $how ->
+    [counts] lowest { $celsius }, counts
+    [low] lowest { $celsius }, too low
+    [above-ceiling] lowest { $celsius }, too hot for the rule
+    [shadow] lowest { $celsius }, just turned
+    [not-at-depth] no reading at the depth asked
+    [in-doubt] the probe is in doubt
+   *[none] no reading
+  }
 why-reason = Because: { $reason }.
 why-stage = { CAP($place) }: hottest { $hottest }, air { $air }{ $standIn ->
     [yes] {", forecast"}

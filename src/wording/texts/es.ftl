@@ -785,6 +785,15 @@ why-counted = { $has ->
     [yes] Contado: { $counted } de { $needed } { $unit }, desde { $since }.
    *[no] Aún no cuenta nada.
   }
+why-day = { $date }: { $how ->
+    [counts] la más baja { $celsius }, cuenta
+    [low] la más baja { $celsius }, demasiado baja
+    [above-ceiling] la más baja { $celsius }, demasiado alta para la regla
+    [shadow] la más baja { $celsius }, recién volteada
+    [not-at-depth] sin lectura a la profundidad pedida
+    [in-doubt] el termómetro está en duda
+   *[none] sin lectura
+  }
 why-reason = Porque: { $reason }.
 why-stage = { CAP($place) }: lo más caliente { $hottest }, aire { $air }{ $standIn ->
     [yes] {", pronóstico"}

@@ -785,6 +785,15 @@ why-counted = { $has ->
     [yes] Compté : { $counted } sur { $needed } { $unit }, depuis { $since }.
    *[no] Rien ne compte encore.
   }
+why-day = { $date } : { $how ->
+    [counts] plus basse { $celsius }, compte
+    [low] plus basse { $celsius }, trop basse
+    [above-ceiling] plus basse { $celsius }, trop chaude pour la règle
+    [shadow] plus basse { $celsius }, tout juste brassé
+    [not-at-depth] pas de lecture à la profondeur demandée
+    [in-doubt] la sonde est en doute
+   *[none] pas de lecture
+  }
 why-reason = Parce que : { $reason }.
 why-stage = { CAP($place) } : le plus chaud { $hottest }, air { $air }{ $standIn ->
     [yes] {", prévision"}
