@@ -22,7 +22,7 @@ export function whyDrum(drum: DrumPicture, now: DrumNow, rules: DrumRules): Line
   lines.push(
     say('why-drum-shrink', {
       shrink: { number: Number(shrink?.value ?? 0), digits: 1 },
-      low: { number: shrink?.low ?? 0, digits: 0 },
+      low: { number: shrink?.low ?? 0, digits: 1 },
       high: { number: shrink?.high ?? 0, digits: 0 },
     }),
     say('why-formula', { formula: { term: now.why.formula, of: 'formula' } }),

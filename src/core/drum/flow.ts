@@ -5,9 +5,12 @@ import type { DrumLoad } from '../picture/types.ts';
 /**
  * Share of its mass and volume that material in a drum loses in a day.
  * @source derived from 33 % of volatile solids in 12 days (Kumar, Ou & Lin, Waste Management 30, 2010, food
- * and green waste in a vessel): 1 − 0.67^(1/12) is 3.3 %; water driven off makes it more. Range from memory.
+ * and green waste in a vessel): 1 − 0.67^(1/12) is 3.3 %; water driven off makes it more. Lowest: 23.74 % of
+ * volatile solids in 45 days is 0.6 % a day (Mishra & Yadav, preprint, 2021, garden waste in a turning drum); 59 to
+ * 62 % of the mass in 120 days is 0.74 to 0.80 % (Karnchanawong & Suriyanon, 2011, food and leaves in bins). Highest
+ * from memory.
  */
-export const SHRINK_PER_DAY = { typical: 0.033, low: 0.01, high: 0.07 } as const;
+export const SHRINK_PER_DAY = { typical: 0.033, low: 0.006, high: 0.07 } as const;
 
 /** Share of a drum's volume that may be filled where the site has set nothing else. @source 50 to 75 %, 65 to 70 usual; common practice, from memory. */
 export const FULL_FRACTION = 0.75;
