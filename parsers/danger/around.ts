@@ -82,7 +82,8 @@ export function isDeniedAfter(pieces: readonly Piece[], at: number): boolean {
 /** `the fire is out`: said to be over. */
 export function isEnded(pieces: readonly Piece[], at: number, topic: DangerTopic): boolean {
   for (let i = at + 1; i < pieces.length && i <= at + 5; i += 1) {
-    if (is(pieces[i], 'ended')) return true;
+    // `ça arrête pas`: not over at all
+    if (is(pieces[i], 'ended')) return !is(pieces[i + 1], 'notAfter');
     // a fire that is out is over, somebody who bleeds out is not
     if (is(pieces[i], 'endedLast') && topic !== 'injury')
       return i === pieces.length - 1 || pieces[i + 1]!.comma;
@@ -99,7 +100,9 @@ export type Setting = {
   readonly isUnreal: boolean;
   /** what burns or smokes is cooked or smoked: food is spoken of, and nothing of the site */
   readonly hasFood: boolean;
+  /** a machine is named, or something is said to turn */
   readonly hasMachine: boolean;
+  readonly isRunning: boolean;
   readonly hasSomebody: boolean;
 };
 
@@ -109,18 +112,20 @@ export function settingOf({ pieces, mark }: Sentence): Setting {
   let isUnreal = false;
   let hasFood = false;
   let hasMachine = false;
+  let isRunning = false;
   let hasSite = false;
   let hasSomebody = false;
   pieces.forEach((piece, i) => {
     if (is(piece, 'condition') && supposedFrom > i) supposedFrom = i;
     if (is(piece, 'story')) isUnreal = true;
     if (is(piece, 'food')) hasFood = true;
-    if (is(piece, 'machine')) hasMachine = true;
+    if (is(piece, 'machine', 'running')) hasMachine = true;
+    if (is(piece, 'running')) isRunning = true;
     if (is(piece, 'machine', 'site')) hasSite = true;
     if (is(piece, 'person', 'body', 'clothes')) hasSomebody = true;
   });
   if (mark === '?' && pieces.slice(0, 3).some((piece) => is(piece, 'asks'))) isUnreal = true;
-  return { pieces, supposedFrom, isUnreal, hasFood: hasFood && !hasSite, hasMachine, hasSomebody };
+  return { pieces, supposedFrom, isUnreal, hasFood: hasFood && !hasSite, hasMachine, isRunning, hasSomebody };
 }
 
 /** Who or what does it: the first piece to the left that is more than a joining word. */

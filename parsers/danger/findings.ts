@@ -12,7 +12,7 @@ import {
   type Setting,
   subjectOf,
 } from './around.ts';
-import type { Sentence } from './pieces.ts';
+import type { Piece, Sentence } from './pieces.ts';
 import type { DangerWhat } from './words.ts';
 
 /** A danger, from the piece `from` to the piece `to`. */
@@ -73,7 +73,13 @@ function readStuck({ pieces }: Setting, i: number): Finding | null {
   return into >= 0 || isUnder ? { what: 'caught', from: Math.max(0, i - 1), to } : null;
 }
 
-function readPresence({ pieces, hasMachine }: Setting, i: number): Finding | null {
+/** Nothing goes on about it: the sentence ends, or another begins. */
+const isLastOf = (pieces: readonly Piece[], i: number): boolean =>
+  i === pieces.length - 1 ||
+  pieces[i + 1]!.comma ||
+  is(pieces[i + 1], 'running', 'aux', 'copula', 'off', 'filler');
+
+function readPresence({ pieces, hasMachine, isRunning }: Setting, i: number): Finding | null {
   // Somebody, or a name nobody knows, said to be in a machine: `marie is in the drum`, `un gamin dans le tambour`.
   const piece = pieces[i]!;
   const into = machineAfter(pieces, i - 1, 4, false);
@@ -86,7 +92,7 @@ function readPresence({ pieces, hasMachine }: Setting, i: number): Finding | nul
   if (weight >= 0 && is(subject, 'person') && isSomebody)
     return { what: 'caught', from: Math.max(0, i - 1), to: weight };
   if (into >= 0 && isSomebody) return { what: 'inside-drum', from: Math.max(0, i - 1), to: into };
-  if (is(piece, 'inside') && isSomebody && hasCopula && (i === pieces.length - 1 || pieces[i + 1]!.comma)) {
+  if (is(piece, 'inside') && isSomebody && (hasCopula || isRunning) && isLastOf(pieces, i)) {
     if (hasMachine) return { what: 'inside-drum', from: Math.max(0, i - 1), to: i };
   }
   return null;
@@ -115,6 +121,33 @@ function readFall({ pieces }: Setting, i: number): Finding | null {
   const isUnknown = subject !== undefined && subject.kinds.size === 0;
   if (isPerson || (off && (isUnknown || subject === undefined)))
     return { what: 'hurt', from: Math.max(0, i - 1), to: i };
+  return null;
+}
+
+/** Somebody lies there: `ana est par terre`; a name nobody knows opens the sentence, where a thing would have its article. */
+function readDown({ pieces }: Setting, i: number): Finding | null {
+  const subject = subjectOf(pieces, i);
+  if (!is(pieces[i - 1], 'copula')) return null;
+  // `esta tirado`: nobody is named, and nothing either
+  if (subject === undefined) {
+    const isWhole = (i === 1 || pieces[i - 1]!.comma) && !isThing(objectOf(pieces, i));
+    return isWhole && pieces[i + 1] !== undefined ? { what: 'hurt', from: i - 1, to: i } : null;
+  }
+  const isName = subject.kinds.size === 0 && (subject === pieces[0] || subject.comma) && !isThing(subject);
+  const isSomebody = is(subject, 'person') && !is(subject, 'thing');
+  return isSomebody || isName ? { what: 'hurt', from: Math.max(0, i - 2), to: i } : null;
+}
+
+/** Whatever comes down on a foot hurts it: `the cart tipped over onto his foot`, `se volteó el carro sobre su pie`. */
+function readOnto({ pieces }: Setting, i: number): Finding | null {
+  let isUpon = is(pieces[i], 'strike');
+  for (let to = i + 1; to < pieces.length && to <= i + 6; to += 1) {
+    const piece = pieces[to]!;
+    if (piece.comma) return null;
+    if (is(piece, 'body')) return isUpon ? { what: 'hurt', from: i, to } : null;
+    if (is(piece, 'upon')) isUpon = true;
+    else if (!is(piece, 'off', 'article', 'aux', 'person', 'heavy', 'vehicle')) return null;
+  }
   return null;
 }
 
@@ -171,6 +204,8 @@ export function readPiece(setting: Setting, i: number): Finding | null {
     (is(piece, 'body', 'clothes') ? readBody(setting, i) : null) ??
     (is(piece, 'stuck', 'buried') ? readStuck(setting, i) : null) ??
     (is(piece, 'fall') ? readFall(setting, i) : null) ??
+    (is(piece, 'down') ? readDown(setting, i) : null) ??
+    (is(piece, 'onto', 'strike') ? readOnto(setting, i) : null) ??
     (is(piece, 'strike', 'knock') ? readStrike(setting, i) : null) ??
     (is(piece, 'reach') ? readReach(setting, i) : null) ??
     (is(piece, 'within', 'inside', 'under') ? readPresence(setting, i) : null) ??

@@ -38,7 +38,7 @@ export type Means = readonly {
 export const CAN = { begin: 1, lead: 2, end: 4 } as const;
 /** Kinds that lead to a danger only where an end stands in the same message: `in`, `under`, `reached`. */
 const leading: ReadonlySet<DangerKind> = new Set(['within', 'under', 'inside', 'reach']);
-const ending: ReadonlySet<DangerKind> = new Set(['machine', 'inside', 'heavy']);
+const ending: ReadonlySet<DangerKind> = new Set(['machine', 'running', 'inside', 'heavy']);
 const beginning: ReadonlySet<DangerKind> = new Set([
   'needle',
   'pricked',
@@ -58,6 +58,7 @@ const beginning: ReadonlySet<DangerKind> = new Set([
   'fall',
   'strike',
   'knock',
+  'down',
   'burn',
   'cry',
   'plead',

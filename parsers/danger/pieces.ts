@@ -1,5 +1,5 @@
 // Cuts a message into sentences of pieces: each piece is a known phrase with its kinds, or one unknown word.
-import { CAN, dangerLexicon, longestPhrase, type Means, noKinds } from './lexicon.ts';
+import { CAN, type DangerLexicon, dangerLexicon, longestPhrase, type Means, noKinds } from './lexicon.ts';
 import { cutWords, type DangerKind, foldWord, type Word, wordPattern } from './words.ts';
 
 export type Piece = {
@@ -86,6 +86,23 @@ export function mayHoldDanger(text: string): boolean {
   return false;
 }
 
+/** The phrase that begins at a word, unless a quiet one begins inside it and goes on past it: `le [feu de circulation]`. */
+function phraseAt(
+  lexicon: DangerLexicon,
+  words: readonly Word[],
+  at: number,
+): ReturnType<typeof longestPhrase> {
+  const phrase = longestPhrase(lexicon, words, at);
+  if (phrase.kinds.has('quiet')) return phrase;
+  for (let i = at + 1; i < at + phrase.length; i += 1) {
+    const inner = longestPhrase(lexicon, words, i);
+    // the quiet one has to say more than a word and its article
+    if (inner.length > 2 && inner.kinds.has('quiet') && i + inner.length > at + phrase.length)
+      return { length: 1, kinds: lexicon.single.get(words[at]!.text) ?? noKinds };
+  }
+  return phrase;
+}
+
 /** The sentences of a message, each as phrases known to the danger reader. */
 export function cutPieces(text: string): Sentence[] {
   const words = mendAll(cutWords(text));
@@ -99,7 +116,7 @@ export function cutPieces(text: string): Sentence[] {
       sentences.push({ pieces, mark: markAfter(text, pieces[pieces.length - 1]!.end, word.start) });
       pieces = [];
     }
-    const { length, kinds } = longestPhrase(lexicon, words, i);
+    const { length, kinds } = phraseAt(lexicon, words, i);
     const last = words[i + length - 1]!;
     pieces.push({
       kinds,
