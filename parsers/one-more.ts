@@ -32,6 +32,27 @@ const EN_OF = '(?: of (?<m>[a-z][a-z ]*?))?';
 const FR_OF = "(?: (?:de |d'|des )(?<m>[a-z][a-z ]*?))?";
 const ES_OF = '(?: de (?<m>[a-z][a-z ]*?))?';
 
+/** Where it went, behind: a place that the site has. */
+const INTO =
+  /^(?<load>.+) (?:into|in|onto|on|to|dans|sur|au|en|al|a) (?:the |le |la |el )?(?<head>drum|tambour|tambor|pile|tas|pila|bay|case|cajon)(?: (?<name>[a-z0-9]{1,3}))?$/;
+const HEADS: Readonly<Record<string, string>> = {
+  tambour: 'drum',
+  tambor: 'drum',
+  tas: 'pile',
+  pila: 'pile',
+  case: 'bay',
+  cajon: 'bay',
+};
+
+function placeIn(bare: string, context: ReadContext): { load: string; place?: string } | null {
+  const found = INTO.exec(bare)?.groups;
+  if (!found) return { load: bare };
+  const wanted = `${HEADS[found.head!] ?? found.head} ${found.name ?? ''}`.trim();
+  const known = [...context.drums.map(({ name }) => name), ...context.piles];
+  const place = known.find((each) => each.toLowerCase() === wanted);
+  return place === undefined ? null : { load: found.load!, place };
+}
+
 const MORE = [
   `${N} (?:more|extra|additional) ${C}${EN_OF}`,
   `(?:yet )?another(?: ${N})? ${C}${EN_OF}`,
@@ -61,7 +82,9 @@ export function readOneMore(
     .trim()
     .replaceAll(/\s+/g, ' ')
     .replace(/[.!]+$/, '');
-  const groups = MORE.map((pattern) => pattern.exec(bare)?.groups).find((found) => found !== undefined);
+  const told = placeIn(bare, context);
+  if (!told) return null;
+  const groups = MORE.map((pattern) => pattern.exec(told.load)?.groups).find((found) => found !== undefined);
   if (!groups) return null;
   const container = senseOf(groups.c ?? '', 'container', vocabulary);
   if (!container) return null;
@@ -71,7 +94,14 @@ export function readOneMore(
   const count = groups.n === undefined ? 1 : (COUNTS[groups.n] ?? Number(groups.n));
   if (count < 1) return null;
   const said = message.original.trim();
-  const of = (what: string): FieldRecord => ({ kind: 'weigh-in', material: what, container, count, said });
+  const of = (what: string): FieldRecord => ({
+    kind: 'weigh-in',
+    material: what,
+    container,
+    count,
+    ...(told.place !== undefined && { place: told.place }),
+    said,
+  });
   if (material) return logged([of(material)], []);
   const last = context.book?.lastLoads;
   if (!last) return null;

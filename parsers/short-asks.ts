@@ -119,7 +119,7 @@ const HOW_WET = whole(
 
 /** `can i put 4 more carts in?`: is there room for them. */
 const MORE = whole(
-  '(?:can|could|may|do) (?:i|we|you) (?:still )?(?:put|tip|add|load|fit|take|throw)(?: in)? (?<count>\\d{1,2}|one|two|three|four)(?: more)?(?: (?:carts?|bins?|totes?|toters?|more))?(?: (?:in|in the drum|into the drum|on))?',
+  '(?:can|could|may|do) (?:i|we|you) (?:still )?(?:put|tip|add|load|fit|take|throw)(?: in)? (?<count>\\d{1,2}|one|two|three|four)(?: more)?(?: (?:carts?|bins?|totes?|toters?|more))?(?: (?:in|in the drum|into the drum|on|(?:in|into) (?<drum>drum [a-z0-9]{1,3})))?',
 );
 const COUNTS: Readonly<Record<string, number>> = { one: 1, two: 2, three: 3, four: 4 };
 
@@ -146,9 +146,14 @@ export function readShort(message: Plain, context: ReadContext, vocabulary: Voca
   if (ofDrum)
     return ask({ request: 'status', place: 'drum', ...(ofDrum === 'status' ? {} : { about: ofDrum }) });
   if (HOW_WET.test(bare) && (asked || bare.startsWith('how '))) return ask({ request: 'mix' });
-  const more = context.drums.length > 0 ? MORE.exec(bare)?.groups?.count : undefined;
+  const asksMore = context.drums.length > 0 ? MORE.exec(bare)?.groups : undefined;
+  const more = asksMore?.count;
   if (more && /more|in|drum/.test(bare.replace(/^\w+ \w+/, '')))
-    return ask({ request: 'room', count: COUNTS[more] ?? Number(more) });
+    return ask({
+      request: 'room',
+      count: COUNTS[more] ?? Number(more),
+      ...(asksMore?.drum && { place: asksMore.drum }),
+    });
   if (LISTED.test(bare)) return ask({ request: 'accepts', what: '' });
   const material = (phrase: string) => senseOf(phrase, 'material', vocabulary);
   const typed = (phrase: string) => typedFrom(message, phrase, (from, to) => sliceOf(message, from, to));

@@ -78,3 +78,18 @@ test.each([
   expect(crew.ask('lol')).toBe('');
   expect(crew.ask(why)).toMatch(taken);
 });
+
+test('the second drum by its name: more carts, one more barrow, a handful of it alone', () => {
+  const crew = startScenario(YARD);
+  crew.ask('cart 92 into drum 2', { at: '2026-11-23T09:00' });
+  crew.ask('cart 95 into drum 1');
+  expect(crew.ask('can i put 2 more carts in drum 2?')).toMatch(/^Drum 2 · Yes:/);
+  expect(crew.ask('squeezed drum 2, dripping')).toMatch(
+    /about 70 % .*by your test\)\. Add 2 barrows of chips/,
+  );
+  for (const said of ['one more barrow into drum 2', 'une brouette de plus dans le tambour 2']) {
+    crew.ask(said);
+    expect(crew.lines().at(-1)).toMatchObject({ record: { material: 'wood-chips', place: 'drum 2' } });
+  }
+  expect(crew.ask('una carretilla más en el tambor 2')).toMatch(/en tambor 2|tambor 2/);
+});

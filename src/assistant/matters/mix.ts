@@ -83,7 +83,9 @@ function placeOf(draft: Draft, written: readonly Entry[]): string | null {
     return localDate === draft.today && place != null ? [place] : [];
   });
   const fed = named.findLast((place) => loadsOf(picture, draft.today, place).some(isFeed));
-  return fed ?? mixPlace(picture, draft.today);
+  // A drum that got no food today, and was named all the same, speaks for itself.
+  const drum = named.findLast((place) => Object.hasOwn(picture.drums, place));
+  return fed ?? drum ?? mixPlace(picture, draft.today);
 }
 
 /** With several places loaded on a day it is said whose mix it is. */
