@@ -13,6 +13,7 @@ import { makeMoving } from './moving.ts';
 import { makeNotices } from './notices.ts';
 import { CHANNEL, type Telegram, type TelegramEnd, type TelegramOptions } from './options.ts';
 import { kindOf, makeSender } from './sender.ts';
+import { numberedOf, updateIn } from './shape.ts';
 import { makeStrangers } from './strangers.ts';
 import { listenForUpdates, type WebhookOptions } from './webhook.ts';
 
@@ -141,9 +142,15 @@ export const startTelegram = (options: TelegramOptions): Telegram => {
     throw error.error;
   });
 
-  const handle = (update: Update): void => {
+  const handle = (raw: Update): void => {
+    const read = updateIn(raw);
+    if ('wrong' in read) {
+      // Passed over and confirmed: kept back, it would come again for ever and everybody else's with it.
+      log.warn({ wrong: read.wrong }, 'an update is not of the shape that is known and was passed over');
+      return;
+    }
     try {
-      handler.update(update);
+      handler.update(read.update);
     } catch (error) {
       if (isOfTheBook(error)) throw error;
       // Our own fault in reading it: the loop goes on, or one odd message would shut everybody out for good.
@@ -160,8 +167,15 @@ export const startTelegram = (options: TelegramOptions): Telegram => {
     bot.botInfo = known;
     bot.api.config.use(async (previous, method, payload, own) => {
       const answer = await previous(method, payload, own);
-      if (method === 'getUpdates' && answer.ok && !signal.aborted) hearing.heard();
-      return answer;
+      if (method !== 'getUpdates' || !answer.ok) return answer;
+      if (!signal.aborted) hearing.heard();
+      const { updates, without } = numberedOf(answer.result);
+      if (without) {
+        log.warn('an answer to the call for updates is not of the shape that is known');
+        // Whoever answers so may do it again at once.
+        await resting(1000, signal);
+      }
+      return { ...answer, result: updates as never };
     });
     if (options.webhook) return listen(options.webhook);
     await bot.start({ timeout: pollSeconds, allowed_updates: [...ALLOWED_UPDATES], onStart: opened });
@@ -252,17 +266,21 @@ const reached = async <T>(
       const refused = error instanceof GrammyError && error.error_code < 500 && error.error_code !== 429;
       if (refused) throw error;
       if (!signal.aborted) log.warn({ error: kindOf(error) }, 'the messenger can not be reached');
-      await new Promise<void>((done) => {
-        const timer = setTimeout(done, waitMs);
-        signal.addEventListener('abort', () => {
-          clearTimeout(timer);
-          done();
-        });
-      });
+      await resting(waitMs, signal);
     }
   }
   return null;
 };
+
+/** Waits, but not beyond the end. */
+const resting = (ms: number, signal: AbortSignal): Promise<void> =>
+  new Promise((done) => {
+    const timer = setTimeout(done, ms);
+    signal.addEventListener('abort', () => {
+      clearTimeout(timer);
+      done();
+    });
+  });
 
 /** Faults of the file or the disk, as the log book and SQLite name them. */
 const isOfTheBook = (error: unknown): boolean =>
