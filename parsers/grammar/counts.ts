@@ -213,8 +213,11 @@ export const hours: Reader = {
   rule: 'hours',
   on: ['n'],
   read(tokens, scope) {
-    const slots = take(tokens, SLOTS_4, tokens.some(isName) ? 3 : 0);
-    if (!slots || scope.asked || !slots.unknown.every(isName)) return null;
+    // `rosie and me 2 hours`: beside oneself one other may be named without a capital.
+    const withOneself = tokens.some((tok) => sense(tok, 'self') === 'one');
+    const slots = take(tokens, SLOTS_4, tokens.some(isName) ? 3 : withOneself ? 1 : 0);
+    if (!slots || scope.asked) return null;
+    if (!slots.unknown.every(isName) && !(withOneself && slots.unknown.length === 1)) return null;
     const clock = clockAsLength(slots);
     const timed = clock ?? slots.nums.filter((tok) => isTimeUnit(tok.n!.unit) && tok.n!.unit !== 'd');
     if (timed.length !== 1) return null;

@@ -44,13 +44,16 @@ export function ownSources(
     while (tokens[from] && opensName(tokens[from]!)) from += 1;
     let to = from;
     while (to < tokens.length && to - from < MOST_WORDS && mayBeName(tokens[to]!)) to += 1;
+    // `cart 58 from ward 3`: the weight was said, the number is the ward's.
+    const weighed = tokens.slice(begins, i).some((one) => one.k === 'n');
+    const numbered = to > from && weighed && isCount(tokens[to]) && endsAt(tokens[to + 1]);
+    if (numbered) to += 1;
     const next = tokens[to];
     if (to === from || (next !== undefined && next.k !== 'n' && !endsClause(next))) continue;
-    const counted = tokens.slice(begins, i).some((one) => one.k === 'n');
     // `de` says what it holds as well as where it is from: only `de la`, `du`, behind a weight, is taken for a source.
     const holds = tok.senses.some(({ cls, val }) => cls === 'prep' && val === 'of');
     const definite = from > i + 1 || !/^de?$/.test(tok.s);
-    if (holds ? !counted || !definite : !counted && next?.k !== 'n') continue;
+    if (holds ? !weighed || !definite : !weighed && next?.k !== 'n') continue;
     // One slip away from a source of the site's own it is that one.
     const name = tokens.slice(from, to);
     if (name.some((one) => mendings(vocabulary, one.s).some((word) => isSource(word, vocabulary)))) continue;
@@ -66,6 +69,11 @@ export function ownSources(
 
 const isSource = (word: string, vocabulary: Vocabulary): boolean =>
   vocabulary.root.get(word)?.senses?.some(({ cls }) => cls === 'source') ?? false;
+
+const isCount = (tok: Tok | undefined): boolean =>
+  tok?.k === 'n' && tok.n!.unit === null && Number.isInteger(tok.n!.value) && tok.n!.value < 100;
+
+const endsAt = (tok: Tok | undefined): boolean => tok === undefined || endsClause(tok);
 
 const endsClause = (tok: Tok): boolean =>
   tok.k === 'd' ||
