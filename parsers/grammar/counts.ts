@@ -214,7 +214,9 @@ export const hours: Reader = {
   on: ['n'],
   read(tokens, scope) {
     // `rosie and me 2 hours`: beside oneself one other may be named without a capital.
-    const withOneself = tokens.some((tok) => sense(tok, 'self') === 'one');
+    const withOneself =
+      tokens.some((tok) => sense(tok, 'self') === 'one') &&
+      tokens.some((tok) => sense(tok, 'and') !== undefined || tok.s.includes(' '));
     const slots = take(tokens, SLOTS_4, tokens.some(isName) ? 3 : withOneself ? 1 : 0);
     if (!slots || scope.asked) return null;
     if (!slots.unknown.every(isName) && !(withOneself && slots.unknown.length === 1)) return null;
