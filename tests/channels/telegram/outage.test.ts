@@ -77,15 +77,17 @@ test('twenty answers a minute go to one group and no more, however many wait', a
     });
   const sent = () => server.textsTo(group).length;
   server.say(group, one.ben, 'hello');
-  const byMinute: number[] = [];
-  for (let minute = 0; minute < 3; minute += 1) {
+  const inMinute: number[] = [];
+  // The real network has its own pace beside the made-up clock: how many minutes it takes is no matter here.
+  for (let minute = 0; minute < 10 && sent() < 50; minute += 1) {
+    const before = sent();
     await pass(60, 0.5);
-    byMinute.push(sent());
+    inMinute.push(sent() - before);
   }
-  expect(byMinute[0]).toBeGreaterThan(15);
-  expect(byMinute[0]).toBeLessThanOrEqual(20);
-  expect(byMinute[1]! - byMinute[0]!).toBeLessThanOrEqual(20);
-  expect(byMinute[2]).toBe(50);
+  expect(inMinute[0]).toBeGreaterThan(15);
+  for (const count of inMinute) expect(count).toBeLessThanOrEqual(20);
+  expect(inMinute.length).toBeGreaterThanOrEqual(3);
+  expect(sent()).toBe(50);
   vi.useRealTimers();
 }, 60_000);
 
