@@ -3,7 +3,7 @@ import type { BookRecordOf, Entry, NewEntry } from '#records';
 import type { Book } from './ports.ts';
 
 /** A day of rain, frost, wind or heat that a forecast speaks of. */
-export type Foreseen = Pick<BookRecordOf<'weather'>, 'expects' | 'windFrom'> & {
+type Foreseen = Pick<BookRecordOf<'weather'>, 'expects' | 'windFrom'> & {
   for: string;
   mm: number | null;
 };

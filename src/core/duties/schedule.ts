@@ -15,7 +15,7 @@ export type Schedule =
   | { once: string };
 
 const NTHS = ['first', 'second', 'third', 'fourth', 'last'] as const;
-export type Nth = (typeof NTHS)[number];
+type Nth = (typeof NTHS)[number];
 
 const MONTHS = [
   'january',
