@@ -109,13 +109,17 @@ function share(into: Node, from: Node): void {
   }
 }
 
+/** A source may bear any name, also one that every object answers to (`constructor`). */
+const sourceWord = (lexicon: Lexicon, word: string): string | undefined =>
+  Object.hasOwn(lexicon.sourceWords, word) ? lexicon.sourceWords[word] : undefined;
+
 /** The ways a source's name may be written: its words in each language, in either order, shortened. */
 function sourceNames(source: string, lexicons: readonly Lexicon[]): Set<string> {
   const folded = plain(source).text.replaceAll('-', ' ');
   const names = new Set([folded]);
-  const mixed = (word: string) => lexicons.flatMap((one) => (one.sourceWords[word] ?? word).split('|'));
+  const mixed = (word: string) => lexicons.flatMap((one) => (sourceWord(one, word) ?? word).split('|'));
   for (const lexicon of lexicons) {
-    const whole = lexicon.sourceWords[folded];
+    const whole = sourceWord(lexicon, folded);
     if (whole) for (const name of whole.split('|')) names.add(name);
     const words = folded.split(' ');
     if (words.length < 2 || whole) continue;

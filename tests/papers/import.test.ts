@@ -335,6 +335,7 @@ test('each kind of bad file is one sentence, code 2, and changes nothing', { tim
     ],
     ['broken.xlsx', zipSync({ 'xl/workbook.xml': new TextEncoder().encode('<no') }), /damaged|no row names/],
     ['other.zip', zipSync({ 'a.txt': new TextEncoder().encode('hello') }), /no spreadsheet/],
+    ['open-quote.zip', zipSync({ 'book-lines.csv': new TextEncoder().encode('Line,"a\n1,2\n') }), /damaged/],
     ['headless.csv', 'a,b\nc,d\ne,f\n', /no row names/],
     ['cut.json', '{"format":"heaphand log book","version":1,"lines":[\n', /does not fit/],
     ['changed.json', '{"format":"heaphand log book","lines":[{"line":1}]}', /does not fit/],

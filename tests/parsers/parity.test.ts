@@ -1,5 +1,6 @@
-import { describe, expect, it } from 'vitest';
-import { LANGUAGES } from '#records';
+import { describe, expect, it, test } from 'vitest';
+import { contextForSite, readMessage } from '#parsers';
+import { LANGUAGES, Site } from '#records';
 import { LEXICONS } from '../../parsers/languages/index.ts';
 
 /** Concepts of a language: each key of its lists that has words. */
@@ -29,5 +30,15 @@ describe('the languages', () => {
       const odd = [...conceptsOf(language).values()].flat().filter((word) => /[A-Z\u00c0-\u024f]/.test(word));
       expect(odd).toEqual([]);
     });
+  }
+});
+
+test('a source may bear a name that every object answers to', () => {
+  for (const source of ['__proto__', 'constructor', 'east constructor']) {
+    const context = contextForSite(
+      Site.parse({ name: 'x', timeZone: 'UTC', sources: [source] }),
+      '2026-06-17T10:00',
+    );
+    expect(() => readMessage(`cart 61 from ${source}`, context)).not.toThrow();
   }
 });

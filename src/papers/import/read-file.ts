@@ -88,9 +88,13 @@ async function readZip(bytes: Uint8Array): Promise<FileRead> {
   if (names.includes(kept)) {
     const text = textOf(unzipSync(bytes, { filter: ({ name }) => name === kept })[kept]!);
     if (text === null) return bad('encoding');
-    return keptFrom(
-      (parse(text, { relax_column_count: true }) as string[][]).map((row) => row.map(plainText)),
-    );
+    let rows: string[][];
+    try {
+      rows = parse(text, { relax_column_count: true });
+    } catch {
+      return bad('damaged');
+    }
+    return keptFrom(rows.map((row) => row.map(plainText)));
   }
   if (!names.includes('xl/workbook.xml')) return bad('not-a-table');
   if (really > MOST_WORKBOOK) return bad('workbook-too-large');
