@@ -119,8 +119,10 @@ export function cutDateTokens(text: string): DateToken[] {
     const code = raw.charCodeAt(0);
     const isAscii = code < 128;
     // wide digits are numbers; those of another script are none here, as nowhere in the reader
-    const digits = isAscii ? raw : raw.normalize('NFKD');
-    const isNumber = isAscii ? code >= 48 && code <= 57 : /^\d+$/.test(digits);
+    // (a plain digit may have a wide one behind it: `7１`)
+    const isFigure = isAscii && code >= 48 && code <= 57;
+    const digits = isAscii && !(isFigure && /[^\d]/.test(raw)) ? raw : raw.normalize('NFKD');
+    const isNumber = isAscii && !isFigure ? false : /^\d+$/.test(digits);
     const isLetter = (code >= 97 && code <= 122) || (code >= 65 && code <= 90);
     const isWord = isAscii ? isLetter : !isNumber && /^[\p{L}\p{M}]/u.test(raw);
     const folded = isWord ? fold(raw) : isNumber ? digits : raw;

@@ -181,6 +181,8 @@ describe('any text at all', () => {
       expect(whens(said), said).toEqual([]);
     }
     expect(whens('at ９')).toEqual(['2026-11-24T09:00']);
+    expect(whens('may 1７')).toEqual(['2026-05-17']);
+    expect(whens('may7٣')).toEqual([]);
   });
 
   it('never gives a log message a date ahead without saying so', () => {
